@@ -11,7 +11,7 @@ internal static class AirLimits
     private const double HighestCelsius = 200;
 
     // Rounding may lift saturated air a hair above saturation; more than this is supersaturated.
-    private const double Slack = 1 + 1e-9;
+    private const double Slack = 1 + 1e-6;
 
     public static IReadOnlyList<Problem> ProblemsOf(Temperature temperature, Pressure vaporPressure, Pressure pressure, string field)
     {

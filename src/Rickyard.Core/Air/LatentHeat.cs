@@ -6,7 +6,7 @@ namespace Rickyard.Core.Air;
 public static class LatentHeat
 {
     /// <summary>Melting of ice at 0 °C: sublimation minus evaporation there. [J kg⁻¹]</summary>
-    public const double OfFusion = 333.4e3;
+    public const double OfFusion = 333.3e3;
 
     /// <summary>
     /// Evaporation of liquid water: a cubic fitted here to IAPWS-IF97, within 0.05 kJ/kg of it from 0 to 100 °C; over undercooled water

@@ -58,9 +58,12 @@ public static class Psychrometrics
     /// <param name="humidityRatio">Vapour over dry air. [kg kg⁻¹]</param>
     /// <param name="pressure">Total pressure. [Pa]</param>
     public static double WetBulb(double kelvins, double humidityRatio, double pressure) =>
-        OverWater(kelvins, Temperature.IcePointKelvins, pressure) <= humidityRatio
+        OverWater(kelvins, Temperature.IcePointKelvins, pressure) <= humidityRatio + Rounding
             ? Bisect(wick => OverWater(kelvins, wick, pressure) - humidityRatio, Temperature.IcePointKelvins, kelvins + 1)
             : Bisect(wick => OverIce(kelvins, wick, pressure) - humidityRatio, Math.Min(173.15, kelvins - 5), Temperature.IcePointKelvins);
+
+    // Keeps air saturated at exactly 0 °C on the liquid side.
+    private const double Rounding = 1e-12;
 
     private static double OverWater(double kelvins, double wick, double pressure)
     {
