@@ -25,16 +25,23 @@ public static class SaturationPressure
     /// <summary>d p_sat / dT of <see cref="Of"/>. [Pa K⁻¹]</summary>
     public static double Slope(double kelvins) => kelvins < Temperature.IcePointKelvins ? SlopeOverIce(kelvins) : SlopeOverWater(kelvins);
 
-    /// <summary>Temperature at which the saturation pressure has the given value (dew point, or frost point below 611 Pa); Newton in 1/T. [K]</summary>
-    /// <param name="pascals">Vapour pressure, 1e-3 to 1.5e6. [Pa]</param>
-    public static double Inverse(double pascals)
+    /// <summary>Temperature at which <see cref="Of"/> has the given value: the dew point, or the frost point below 611 Pa. [K]</summary>
+    /// <param name="pascals">Vapour pressure; held within 1e-3 to 1.5e6. [Pa]</param>
+    public static double Inverse(double pascals) => Solve(pascals, Of, Slope);
+
+    /// <summary>Temperature at which <see cref="OverWater"/> has the given value: the dew point over (undercooled) water. [K]</summary>
+    /// <param name="pascals">Vapour pressure; held within 1e-3 to 1.5e6. [Pa]</param>
+    public static double InverseOverWater(double pascals) => Solve(pascals, OverWater, SlopeOverWater);
+
+    // Newton on ln p, which is nearly linear in 1/T; the first guess is a straight line in 1/T through the ice point.
+    private static double Solve(double pascals, Func<double, double> pressure, Func<double, double> slope)
     {
         var logarithm = Math.Log(Math.Clamp(pascals, 1e-3, 1.5e6));
         var kelvins = 5400 / (5400 / Temperature.IcePointKelvins - (logarithm - 6.4157));
         for (var iteration = 0; iteration < 50; iteration++)
         {
-            var value = Of(kelvins);
-            var step = (Math.Log(value) - logarithm) * value / Slope(kelvins);
+            var value = pressure(kelvins);
+            var step = (Math.Log(value) - logarithm) * value / slope(kelvins);
             kelvins -= step;
             if (Math.Abs(step) < 1e-10 * kelvins) break;
         }

@@ -2,8 +2,9 @@ namespace Rickyard.Core.Wood;
 
 /// <summary>
 /// Hailwood-Horrobin two-hydrate isotherm of wood at one temperature (Wood Handbook FPL-GTR-282, eq. 4-5, metric constants;
-/// physics.md, eq. S1). Moisture as a fraction, activity 0 to 1. Between the tabulated 0 and 100 °C the constants are polynomials in
-/// temperature; outside, they are held at the end values (the stated rule for the edges).
+/// physics.md, eq. S1). Moisture as a fraction, activity 0 to 1. From the lowest printed temperature to 110 °C the constants are polynomials
+/// in temperature; outside, they are held at the end values (the stated rule for the edges). The polynomials must not be followed into the
+/// cold: K2 turns negative below -37 °C and the fibre saturation point would fall from 29 to 23 % between 0 and -40 °C.
 /// </summary>
 /// <param name="Scale">18/W: moisture per hydrate unit. [kg kg⁻¹]</param>
 /// <param name="K">Equilibrium constant of dissolved water.</param>
@@ -11,13 +12,13 @@ namespace Rickyard.Core.Wood;
 /// <param name="K2">Equilibrium constant of the second hydrate.</param>
 public readonly record struct SorptionIsotherm(double Scale, double K, double K1, double K2)
 {
-    /// <summary>Lowest temperature at which the constants vary. [°C]</summary>
-    public const double LowestCelsius = -40;
+    /// <summary>Lowest temperature at which the constants vary: the first row of the source's table, 30 °F. [°C]</summary>
+    public const double LowestCelsius = -10.0 / 9;
 
-    /// <summary>Highest temperature at which the constants vary. [°C]</summary>
+    /// <summary>Highest temperature at which the constants vary; the last row of the source's table is 98.9 °C, beyond is extrapolation. [°C]</summary>
     public const double HighestCelsius = 110;
 
-    /// <summary>The isotherm at a temperature, held constant outside -40 to 110 °C. The source covers -1 to 99 °C (30 to 210 °F); beyond is extrapolation.</summary>
+    /// <summary>The isotherm at a temperature, held constant outside -1.1 to 110 °C.</summary>
     /// <param name="celsius">Temperature. [°C]</param>
     public static SorptionIsotherm At(double celsius)
     {
