@@ -12,23 +12,30 @@ public sealed record RainSource(MonthlyNormals Normals, string Note)
     public const double NearKilometres = 500;
 
     /// <summary>The stand-in for a climate.</summary>
-    public static RainSource For(MonthlyNormals climate)
+    public static RainSource For(MonthlyNormals climate) => climate.RainKnown
+        ? new(climate, $"Rain is that of {climate.Name}.")
+        : Near(climate.Latitude, climate.Longitude) ?? Alike(climate);
+
+    /// <summary>The nearest place with known rain, or null when it is farther than <see cref="NearKilometres"/>.</summary>
+    /// <param name="latitude">North positive. [°]</param>
+    /// <param name="longitude">East positive. [°]</param>
+    public static RainSource? Near(double latitude, double longitude)
     {
-        if (climate.RainKnown) return new(climate, $"Rain is that of {climate.Name}.");
-        var (near, kilometres) = NormalsCatalogue.Nearest(climate.Latitude, climate.Longitude, withRain: true);
-        return kilometres <= NearKilometres ? new(near, Nearby(near, kilometres)) : Alike(climate);
+        var (near, kilometres) = NormalsCatalogue.Nearest(latitude, longitude, withRain: true);
+        return kilometres <= NearKilometres ? new(near, Nearby(near, kilometres)) : null;
     }
 
-    private static string Nearby(MonthlyNormals near, double kilometres) => FormattableString.Invariant(
-        $"Rain is drawn from the monthly normals of {near.Name}, the nearest known place, {kilometres:0} km away ({near.Source}).");
-
-    private static RainSource Alike(MonthlyNormals climate)
+    /// <summary>The place with known rain whose months are most alike: a guess.</summary>
+    public static RainSource Alike(MonthlyNormals climate)
     {
         var alike = NormalsCatalogue.Places.Where(place => place.RainKnown).MinBy(place => Unlikeness(climate, InSeason(place, climate)))!;
         var kilometres = NormalsCatalogue.Distance(alike, climate.Latitude, climate.Longitude);
         return new(InSeason(alike, climate), FormattableString.Invariant(
             $"Rain is a guess: no place with known rain lies within {NearKilometres:0} km, so it is drawn from {alike.Name} ({kilometres:0} km away), whose months are most alike in temperature and humidity; give a file with rain to do better."));
     }
+
+    private static string Nearby(MonthlyNormals near, double kilometres) => FormattableString.Invariant(
+        $"Rain is drawn from the monthly normals of {near.Name}, the nearest known place, {kilometres:0} km away ({near.Source}).");
 
     private static MonthlyNormals InSeason(MonthlyNormals place, MonthlyNormals climate) =>
         place.Latitude * climate.Latitude < 0 ? place.HalfAYearLater() : place;

@@ -168,20 +168,12 @@ internal sealed class SeriesCompletion
             return null;
         }
 
-        var (near, kilometres) = NormalsCatalogue.Nearest(Site.Latitude!.Value, Site.Longitude!.Value, withRain: true);
-        if (kilometres > RainSource.NearKilometres && _series.Count < TypicalCalendar.Hours)
-        {
-            _problems.Add(new(_series.File, FormattableString.Invariant($"Rain is missing, and the nearest place with known rain, {near.Name}, is {kilometres:0} km away."), "Give a file with rain, or a full year, so that a place of like climate can be found."));
-            return null;
-        }
-
-        return RainSource.For(Climate(near, kilometres));
+        var near = RainSource.Near(Site.Latitude!.Value, Site.Longitude!.Value);
+        if (near is not null) return near;
+        if (MonthlyNormals.FromHours(Weather()).TryGet(out var own)) return RainSource.Alike(own);
+        _problems.Add(new(_series.File, $"Rain is missing, and no place with known rain lies within {RainSource.NearKilometres} km.", "Give a file with rain, or a full year, so that a place of like climate can be found."));
+        return null;
     }
-
-    /// <summary>Only the climate's position matters when a place is near; otherwise its months do.</summary>
-    private MonthlyNormals Climate(MonthlyNormals near, double kilometres) => kilometres <= RainSource.NearKilometres
-        ? near with { Latitude = Site.Latitude!.Value, Longitude = Site.Longitude!.Value, Months = [.. near.Months.Select(month => month with { Rain = null })] }
-        : MonthlyNormals.FromHours(Weather()).Value! is var own ? own with { Months = [.. own.Months.Select(month => month with { Rain = null })] } : near;
 
     private void NoteJumps()
     {
