@@ -8,5 +8,7 @@ if (args is ["wedge", "A" or "B", ..])
     return 0;
 }
 
+if (args is ["try", ..]) { Try.Run(args); return 0; }
+
 Console.Error.WriteLine("usage: wedge A|B [tolerance]");
 return 2;

@@ -1,0 +1,114 @@
+using System.Numerics.Tensors;
+using Rickyard.Core.Air;
+using Rickyard.Core.Splits;
+using Rickyard.Core.Wood;
+
+namespace Rickyard.Core.Drying;
+
+/// <summary>
+/// Water in splits that dry in given air: tabulated diffusivities inside, surfaces whose humidity is solved together with the half cell behind them,
+/// one temperature for each piece from its heat balance, and air that the piece itself may moisten (physics.md, sections D, F and H).
+/// </summary>
+public sealed class SplitLaw : TransportLaw
+{
+    private const int MostSettling = 12;
+    private readonly LaneGrid _grid;
+    private readonly AirSeries _air;
+    private readonly LaneBody[] _bodies;
+    private readonly double[] _acrossPotential, _across, _alongPotential, _along;
+    private readonly SurfaceFilm _film;
+
+    /// <summary>A law for one or four pieces of the same kind of wood in the same air.</summary>
+    /// <param name="grid">Their grids.</param>
+    /// <param name="table">Diffusivities of the wood.</param>
+    /// <param name="woods">What each member has of its own.</param>
+    /// <param name="air">Surroundings through time.</param>
+    /// <param name="pressure">Air pressure. [Pa]</param>
+    public SplitLaw(LaneGrid grid, MobilityTable table, IReadOnlyList<LaneWood> woods, AirSeries air, double pressure = 101325)
+    {
+        if (woods.Count != grid.Lanes) throw new ArgumentException($"Need {grid.Lanes} woods, got {woods.Count}.", nameof(woods));
+        (_grid, _air) = (grid, air);
+        _bodies = [.. woods.Select((wood, lane) => new LaneBody(grid.Grids[lane], wood, table, pressure))];
+        (_acrossPotential, _across) = (new double[grid.Count], new double[grid.Count]);
+        (_alongPotential, _along) = (new double[grid.Count], new double[grid.Count]);
+        _film = new(grid, _bodies);
+    }
+
+    /// <summary>Temperature of each piece. [°C]</summary>
+    public double Celsius(int lane) => _bodies[lane].Celsius;
+
+    /// <summary>Set the temperature of each piece. [°C]</summary>
+    public void SetCelsius(double celsius)
+    {
+        foreach (var body in _bodies) body.SetCelsius(celsius);
+    }
+
+    /// <summary>Air over the last step.</summary>
+    public StepAir Air { get; private set; }
+
+    /// <summary>Humidity of the air at the wood, moistened by the wood itself, over the last step, against saturation at the wood's temperature.</summary>
+    public double LocalHumidity(int lane) => Math.Min(1, _bodies[lane].VaporPressure / _bodies[lane].Saturation);
+
+    /// <summary>Of the vapour pressure drop from the core to the fresh air, the part that lies outside the wood; near 1 drying is limited by the surface, near 0 by the inside.</summary>
+    public double OutsideShare(int lane, double coreMoisture) => _bodies[lane].OutsideShare(coreMoisture, Air.VaporPressure);
+
+    /// <inheritdoc/>
+    public override void Begin(double time, double step, ReadOnlySpan<double> state)
+    {
+        Air = _air.Mean(time, step);
+        foreach (var body in _bodies) body.Begin(Air, state, _grid);
+        for (var round = 0; round < MostSettling; round++)
+        {
+            _film.Exchange(state);
+            var settled = true;
+            foreach (var body in _bodies) settled &= body.Settle(Air, step);
+            if (settled) break;
+        }
+
+        foreach (var body in _bodies) body.RefreshRow();
+    }
+
+    /// <inheritdoc/>
+    public override void Accept()
+    {
+        foreach (var body in _bodies) body.Accept();
+    }
+
+    /// <inheritdoc/>
+    public override void Evaluate(ReadOnlySpan<double> state)
+    {
+        for (var lane = 0; lane < _bodies.Length; lane++) EvaluateLane(lane, state, _bodies[lane].Row);
+    }
+
+    /// <inheritdoc/>
+    public override void FaceFluxes(Axis axis, ReadOnlySpan<double> state, Span<double> flux)
+    {
+        double[] potential = axis == Axis.Longitudinal ? _alongPotential : _acrossPotential, conductance = _grid.Conductance(axis);
+        int stride = _grid.Stride(axis), n = potential.Length - stride;
+        TensorPrimitives.Subtract(potential.AsSpan(stride), potential.AsSpan(0, n), flux);
+        TensorPrimitives.Multiply(flux[..n], conductance.AsSpan(0, n), flux);
+        flux[n..].Clear();
+    }
+
+    /// <inheritdoc/>
+    public override void FaceSlopes(Axis axis, ReadOnlySpan<double> state, Span<double> next, Span<double> own)
+    {
+        double[] diffusivity = axis == Axis.Longitudinal ? _along : _across, conductance = _grid.Conductance(axis);
+        int stride = _grid.Stride(axis), n = Math.Max(0, diffusivity.Length - stride);
+        TensorPrimitives.Multiply(conductance.AsSpan(0, n), diffusivity.AsSpan(diffusivity.Length - n), next);
+        TensorPrimitives.Multiply(conductance, diffusivity, own);
+        next[n..].Clear();
+    }
+
+    /// <inheritdoc/>
+    public override void OuterFluxes(ReadOnlySpan<double> state, Span<double> flux, Span<double> slope) => _film.Exchange(state, flux, slope);
+
+    private void EvaluateLane(int lane, ReadOnlySpan<double> state, MobilityRow row)
+    {
+        for (var i = lane; i < state.Length; i += _bodies.Length)
+        {
+            _acrossPotential[i] = row.Across(state[i], out _across[i]);
+            _alongPotential[i] = row.Along(state[i], out _along[i]);
+        }
+    }
+}
