@@ -6,7 +6,7 @@ namespace Rickyard.Core.Wood;
 
 /// <summary>
 /// Green moisture of a mixed split from what is published (physics.md, eq. W8). Relative standard deviations are judgement, set by how far
-/// the two published kinds of value lie apart for the 21 hardwoods that have both (14 % root mean square) and by measured lots.
+/// the two published kinds of value lie apart for the 22 hardwoods that have both (15 % root mean square) and by measured lots.
 /// </summary>
 internal static class GreenMoistureRule
 {

@@ -23,9 +23,12 @@ public static class SpeciesCatalogue
     public static Result<Species> Find(string name, string field = "wood.species")
     {
         var key = SpeciesName.KeyOf(name);
-        if (key.Length == 0) return ResultOf.Failure<Species>(field, "The species is empty.", "Give the wood's name, such as northern red oak, or unknown dense hardwood.");
-        return ByKey.TryGetValue(key, out var species) ? ResultOf.Success(species) : ResultOf.Failure<Species>([Unknown(name, key, field)]);
+        if (ByKey.TryGetValue(key, out var species)) return ResultOf.Success(species);
+        return ResultOf.Failure<Species>([key.Length > 0 ? Unknown(name, key, field) : Empty(field)]);
     }
+
+    private static Problem Empty(string field) =>
+        new(field, "The species is empty.", "Give the wood's name, such as northern red oak, or unknown dense hardwood.");
 
     private static Problem Unknown(string name, string key, string field)
     {

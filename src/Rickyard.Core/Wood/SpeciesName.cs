@@ -47,7 +47,6 @@ internal static class SpeciesName
 
     private static string Singular(string word) => word switch
     {
-        ['a', .., 'c', 'u', 's'] or ['b', 'o', 'i', 's'] => word,
         [.., 'r' or 'l', 'i', 'e', 's'] => word[..^3] + "y",
         [.., 's' or 'x' or 'z', 'e', 's'] or [.., 's' or 'c', 'h', 'e', 's'] => word[..^2],
         [.., 's', 's'] or [.., 'u' or 'i', 's'] => word,
