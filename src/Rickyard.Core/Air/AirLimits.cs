@@ -42,7 +42,8 @@ internal static class AirLimits
 
     private static Problem Boiling(Temperature temperature, Pressure vaporPressure, Pressure pressure, double saturation, string field)
     {
-        double vapor = vaporPressure.Pascals / 1000, whole = pressure.Pascals / 1000, ceiling = Math.Floor(1000 * Math.Min(1, pressure.Pascals / saturation)) / 10;
+        double vapor = vaporPressure.Pascals / 1000, whole = pressure.Pascals / 1000;
+        var ceiling = Math.Floor(1000 * Math.Min(1, pressure.Pascals / saturation)) / 10;
         return new(
             field,
             Invariant($"At {temperature} this means vapour at {vapor:0.0} kPa, but the whole air has only {whole:0.0} kPa."),

@@ -32,13 +32,15 @@ public static class SpeciesCatalogue
 
     private static Problem Unknown(string name, string key, string field)
     {
-        var nearest = ByKey.OrderBy(pair => SpeciesName.Distance(key, pair.Key)).ThenBy(pair => pair.Key, StringComparer.Ordinal)
+        var nearest = ByKey
+            .OrderBy(pair => SpeciesName.Distance(key, pair.Key)).ThenBy(pair => pair.Key, StringComparer.Ordinal)
             .Select(pair => pair.Value.CommonName).Distinct().Take(Suggestions).ToList();
         var echo = name.Length <= LongestEcho ? name : name[..LongestEcho] + "…";
         return new(
             field,
             $"\"{echo}\" is not a wood known here.",
-            $"Did you mean {nearest[0]}, {nearest[1]} or {nearest[2]}? If it is none of them, take unknown dense, medium or light hardwood, or unknown softwood.");
+            $"Did you mean {nearest[0]}, {nearest[1]} or {nearest[2]}? "
+            + "If it is none of them, take unknown dense, medium or light hardwood, or unknown softwood.");
     }
 
     private static Dictionary<string, Species> Index(IEnumerable<Species> all)
