@@ -14,18 +14,12 @@ internal static class GreenMoistureRule
     private const double OfWholeStem = 0.18;
     private const double OfGenus = 0.22;
     private const double OfFilling = 0.25;
-    private const double MostFilled = 0.95;
 
     /// <summary>Published first; else the pore space of this wood filled as that of its kin is.</summary>
-    public static GreenMoistureEstimate Resolve(SpeciesRow row, double meanFilling)
-    {
-        var most = WoodDensity.MaximumMoisture(1000 * row.BasicGravity!.Value);
-        var estimate = Published(row) ?? Estimate(
-            meanFilling * most, OfFilling, Invariant($"nothing usable published: pores {100 * meanFilling:0} % as full as they can be, the mean of its kin"));
-        return estimate.Mean <= MostFilled * most
-            ? estimate
-            : estimate with { Mean = MostFilled * most, Rule = estimate.Rule + ", held at 95 % of what the pores can hold" };
-    }
+    public static GreenMoistureEstimate Resolve(SpeciesRow row, double meanFilling) => Published(row) ?? Estimate(
+        meanFilling * WoodDensity.MaximumMoisture(1000 * row.BasicGravity!.Value),
+        OfFilling,
+        Invariant($"nothing usable published: pores {100 * meanFilling:0} % as full as they can be, the mean of its kin"));
 
     /// <summary>From the wood's own published values, or null.</summary>
     public static GreenMoistureEstimate? Published(SpeciesRow row) => (row.GreenHeartwood, row.GreenSapwood, row.GreenWholeStem) switch
