@@ -26,7 +26,7 @@ internal static class AirLimits
         if (ProblemsOfRange(temperature, pressure) is { Count: > 0 } outside) return outside;
         var lowest = Temperature.FromKelvins(Psychrometrics.WetBulb(temperature.Kelvins, 0, pressure.Pascals));
         if (wetBulb.Kelvins > temperature.Kelvins + 1e-6 && wetBulb.Celsius >= 0)
-            return [new("wet bulb", $"The wet bulb, {wetBulb}, is above the dry bulb, {temperature}.", "Evaporation only cools a wick: enter a wet bulb at or below the dry bulb.")];
+            return [TooWarm(temperature, wetBulb)];
         return wetBulb.Kelvins < lowest.Kelvins - 1e-6 ? [TooCold(temperature, wetBulb, lowest)] : [];
     }
 
@@ -42,17 +42,27 @@ internal static class AirLimits
 
     private static Problem Boiling(Temperature temperature, Pressure vaporPressure, Pressure pressure, double saturation, string field)
     {
-        var ceiling = 100 * Math.Min(1, pressure.Pascals / saturation);
+        double vapor = vaporPressure.Pascals / 1000, whole = pressure.Pascals / 1000;
+        var ceiling = Math.Floor(1000 * Math.Min(1, pressure.Pascals / saturation)) / 10;
         return new(
             field,
-            Invariant($"At {temperature} this means vapour at {vaporPressure.Pascals / 1000:0.0} kPa, but the whole air has only {pressure.Pascals / 1000:0.0} kPa."),
-            Invariant($"At this temperature and pressure relative humidity must stay below {Math.Floor(10 * ceiling) / 10:0.0} %; pure steam is not air."));
+            Invariant($"At {temperature} this means vapour at {vapor:0.0} kPa, but the whole air has only {whole:0.0} kPa."),
+            Invariant($"At this temperature and pressure relative humidity must stay below {ceiling:0.0} %; pure steam is not air."));
     }
 
-    private static Problem Supersaturated(Temperature temperature, Pressure vaporPressure, double saturation, string field) => new(
-        field,
-        Invariant($"At {temperature} this means vapour at {vaporPressure.Pascals:0.#} Pa, above the {saturation:0.#} Pa at which water condenses ({100 * vaporPressure.Pascals / saturation:0.0} % relative humidity)."),
-        "Enter a value that keeps relative humidity at or below 100 %: a dew point not above the air temperature.");
+    private static Problem Supersaturated(Temperature temperature, Pressure vaporPressure, double saturation, string field)
+    {
+        double vapor = vaporPressure.Pascals, percent = 100 * vapor / saturation;
+        return new(
+            field,
+            Invariant($"At {temperature} this means vapour at {vapor:0.#} Pa, {percent:0.0} % relative humidity; water condenses from {saturation:0.#} Pa up."),
+            "Enter a value that keeps relative humidity at or below 100 %: a dew point not above the air temperature.");
+    }
+
+    private static Problem TooWarm(Temperature temperature, Temperature wetBulb) => new(
+        "wet bulb",
+        $"The wet bulb, {wetBulb}, is above the dry bulb, {temperature}.",
+        "Evaporation only cools a wick: enter a wet bulb at or below the dry bulb.");
 
     private static Problem TooCold(Temperature temperature, Temperature wetBulb, Temperature lowest) => new(
         "wet bulb",

@@ -34,7 +34,7 @@ public sealed record MoistAir
     public RelativeHumidity RelativeHumidity =>
         RelativeHumidity.FromFraction(Math.Min(1, VaporPressure.Pascals / SaturationPressure.OverWater(Temperature.Kelvins)));
 
-    /// <summary>Where water would condense as liquid, also below 0 °C; -91 °C stands for all drier air.</summary>
+    /// <summary>Where water would condense as liquid, also below 0 °C; vapour pressures below 0.001 Pa count as that.</summary>
     public Temperature DewPoint => Temperature.FromKelvins(SaturationPressure.InverseOverWater(VaporPressure.Pascals));
 
     /// <summary>Where a cooled surface first takes dew, or below 0 °C frost.</summary>
@@ -77,6 +77,9 @@ public sealed record MoistAir
         var ratio = Psychrometrics.HumidityRatioFromWetBulb(temperature.Kelvins, wetBulb.Kelvins, pressure.Pascals);
         return Build(temperature, Psychrometrics.VaporPressure(Math.Max(0, ratio), pressure.Pascals), pressure, "wet bulb");
     }
+
+    /// <inheritdoc/>
+    public override string ToString() => $"{Temperature}, {RelativeHumidity}, {Pressure}";
 
     private static Result<MoistAir> Build(Temperature temperature, double pascals, Pressure pressure, string field)
     {

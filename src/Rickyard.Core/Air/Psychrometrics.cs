@@ -51,7 +51,7 @@ public static class Psychrometrics
         wetBulbKelvins < Temperature.IcePointKelvins ? OverIce(kelvins, wetBulbKelvins, pressure) : OverWater(kelvins, wetBulbKelvins, pressure);
 
     /// <summary>
-    /// Wet bulb of air. The wick is water where a wet wick can be at or above 0 °C, else ice: in a narrow band (wet bulb within about 0.5 K
+    /// Wet bulb of air. The wick is water where a wet wick can be at or above 0 °C, else ice: in a narrow band (wet bulb within about 0.7 K
     /// of 0 °C) both readings are possible and the liquid one is returned. Found by bisection to 1e-9 K. [K]
     /// </summary>
     /// <param name="kelvins">Dry bulb. [K]</param>

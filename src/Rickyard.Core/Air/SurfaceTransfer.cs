@@ -64,7 +64,7 @@ public static class SurfaceTransfer
     /// <summary>
     /// Vapour flux per difference of vapour pressure between face and air, tied to the heat coefficient by Chilton and Colburn (1934):
     /// h_m = h / (ρ c_p Le^(2/3)), flux = h_m Δp_v / (R_v T). Low transfer rates: the outflow of vapour itself is not counted, which leaves it
-    /// about 3 % low over a wet face at 30 °C and about 20 % low at 70 °C. [kg m⁻² s⁻¹ Pa⁻¹]
+    /// 2 to 3 % low over a wet face in air of 30 °C and 10 to 20 % low at 70 °C. [kg m⁻² s⁻¹ Pa⁻¹]
     /// </summary>
     /// <param name="convectiveCoefficient">Convection only, without radiation. [W m⁻² K⁻¹]</param>
     /// <param name="kelvins">Film temperature. [K]</param>

@@ -9,6 +9,7 @@ internal static class BorrowedValues
 {
     private const double ExtraGreenSpread = 0.10;
     private const double RateSpread = 0.50;
+    private const string Lent = "mean of the woods that stand in";
 
     public static Species Resolve(SpeciesRow row, IReadOnlyList<Species> members) => new()
     {
@@ -18,11 +19,12 @@ internal static class BorrowedValues
         Anatomy = row.Anatomy,
         Porosity = row.Porosity,
         BasicDensity = new(Density.FromKilogramsPerCubicMetre(Densities(members).Mean()), Mark.StandIn, SourceOf(members)),
-        BasicDensitySpread = Together(members.Select(member => member.BasicDensitySpread).Mean(), Apart(Densities(members)) / Densities(members).Mean(), row.ExtraDensitySpread),
+        BasicDensitySpread = DensitySpread(row, members),
         RadialShrinkage = Mean(members, member => member.RadialShrinkage),
         TangentialShrinkage = Mean(members, member => member.TangentialShrinkage),
         VolumetricShrinkage = Mean(members, member => member.VolumetricShrinkage),
-        GreenMoisture = GreenMoisture(members),
+        GreenWholeStem = row.GreenWholeStem,
+        GreenMoisture = GreenMoisture(row, members),
         RateFactor = RateFactor(members),
         StandsIn = row.StandsIn,
         Notes = row.Notes,
@@ -30,17 +32,25 @@ internal static class BorrowedValues
 
     private static IEnumerable<double> Densities(IEnumerable<Species> members) => members.Select(member => member.BasicDensity.Value.KilogramsPerCubicMetre);
 
-    private static GreenMoistureEstimate GreenMoisture(IReadOnlyList<Species> members)
+    private static double DensitySpread(SpeciesRow row, IReadOnlyList<Species> members)
     {
-        var means = members.Select(member => member.GreenMoisture.Mean);
+        var densities = Densities(members).ToList();
+        return Together(members.Select(member => member.BasicDensitySpread).Mean(), Apart(densities) / densities.Mean(), row.ExtraDensitySpread);
+    }
+
+    // Lots measured of the wood itself count as one more lender.
+    private static GreenMoistureEstimate GreenMoisture(SpeciesRow row, IReadOnlyList<Species> members)
+    {
+        var means = members.Select(member => member.GreenMoisture.Mean).ToList();
+        if (row.GreenWholeStem is { } measured) means.Add(measured.Value.Fraction);
         var spread = Together(members.Select(member => member.GreenMoisture.Spread).Mean(), Apart(means), ExtraGreenSpread * means.Mean());
-        return new(means.Mean(), spread, "mean of the woods that stand in");
+        return new(means.Mean(), spread, row.GreenWholeStem is null ? Lent : "mean of lots measured of this wood and of the woods that stand in");
     }
 
     private static RateFactorPrior RateFactor(IReadOnlyList<Species> members)
     {
         var means = members.Select(member => member.RateFactor.MeanLog);
-        return new(means.Mean(), Together(RateSpread, Apart(means)), "mean of the woods that stand in");
+        return new(means.Mean(), Together(RateSpread, Apart(means)), Lent);
     }
 
     private static Sourced<double>? Mean(IReadOnlyList<Species> members, Func<Species, Sourced<double>?> value)

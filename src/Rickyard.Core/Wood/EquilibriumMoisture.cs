@@ -7,7 +7,7 @@ namespace Rickyard.Core.Wood;
 /// The moisture at which wood neither gives nor takes water in steady air, and back (physics.md, eq. S1 and S2). The isotherm lies midway
 /// between wood that dries and wood that wets; <see cref="Spread"/> gives both. Humidity is over liquid water, also below 0 °C. Edges: below
 /// -1 °C and above 110 °C the isotherm is held; above the boiling point the air's own ceiling on humidity rules; at 100 % the result is
-/// the fibre saturation point, and from 95 % up one point of humidity moves it by more than a point, so sensors cannot tell.
+/// the fibre saturation point, and from 97 % up one point of humidity moves it by more than a point, so sensors cannot tell.
 /// </summary>
 public static class EquilibriumMoisture
 {

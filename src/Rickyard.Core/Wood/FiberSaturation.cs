@@ -9,7 +9,7 @@ public static class FiberSaturation
     /// <summary>The one value that the Wood Handbook's formulas for shrinkage and density take (FPL-GTR-282, eq. 4-12). [kg kg⁻¹]</summary>
     public const double OfHandbook = 0.30;
 
-    /// <summary>Where the isotherm ends, at activity 1: 28.8 % at 20 °C, 21.2 % at 100 °C. The solver's border between bound and free water. [kg kg⁻¹]</summary>
+    /// <summary>Where the isotherm ends, at activity 1: 28.8 % at 20 °C, 21.2 % at 100 °C. [kg kg⁻¹]</summary>
     /// <param name="celsius">Temperature. [°C]</param>
     public static double OfIsotherm(double celsius) => SorptionIsotherm.At(celsius).Saturation;
 

@@ -6,7 +6,7 @@ namespace Rickyard.Core.Wood;
 
 /// <summary>
 /// Green moisture of a mixed split from what is published (physics.md, eq. W8). Relative standard deviations are judgement, set by how far
-/// the two published kinds of value lie apart for the 21 hardwoods that have both (14 % root mean square) and by measured lots.
+/// the two published kinds of value lie apart for the 22 hardwoods that have both (15 % root mean square) and by measured lots.
 /// </summary>
 internal static class GreenMoistureRule
 {
@@ -14,18 +14,12 @@ internal static class GreenMoistureRule
     private const double OfWholeStem = 0.18;
     private const double OfGenus = 0.22;
     private const double OfFilling = 0.25;
-    private const double MostFilled = 0.95;
 
     /// <summary>Published first; else the pore space of this wood filled as that of its kin is.</summary>
-    public static GreenMoistureEstimate Resolve(SpeciesRow row, double meanFilling)
-    {
-        var most = WoodDensity.MaximumMoisture(1000 * row.BasicGravity!.Value);
-        var estimate = Published(row) ?? Estimate(
-            meanFilling * most, OfFilling, Invariant($"nothing usable published: pores {100 * meanFilling:0} % as full as they can be, the mean of its kin"));
-        return estimate.Mean <= MostFilled * most
-            ? estimate
-            : estimate with { Mean = MostFilled * most, Rule = estimate.Rule + ", held at 95 % of what the pores can hold" };
-    }
+    public static GreenMoistureEstimate Resolve(SpeciesRow row, double meanFilling) => Published(row) ?? Estimate(
+        meanFilling * WoodDensity.MaximumMoisture(1000 * row.BasicGravity!.Value),
+        OfFilling,
+        Invariant($"nothing usable published: pores {100 * meanFilling:0} % as full as they can be, the mean of its kin"));
 
     /// <summary>From the wood's own published values, or null.</summary>
     public static GreenMoistureEstimate? Published(SpeciesRow row) => (row.GreenHeartwood, row.GreenSapwood, row.GreenWholeStem) switch

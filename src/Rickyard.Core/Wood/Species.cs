@@ -2,7 +2,10 @@ using Rickyard.Core.Quantities;
 
 namespace Rickyard.Core.Wood;
 
-/// <summary>A wood: its published values, each with its source, and what the engine takes from them by stated rules. Null means that nothing is published.</summary>
+/// <summary>
+/// A wood: its published values, each with its source, and what the engine takes from them by stated rules (physics.md, eq. W8 to W11).
+/// Null means that nothing is published.
+/// </summary>
 public sealed record Species
 {
     /// <summary>The name used on screen.</summary>

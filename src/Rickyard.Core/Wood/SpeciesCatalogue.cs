@@ -23,19 +23,24 @@ public static class SpeciesCatalogue
     public static Result<Species> Find(string name, string field = "wood.species")
     {
         var key = SpeciesName.KeyOf(name);
-        if (key.Length == 0) return ResultOf.Failure<Species>(field, "The species is empty.", "Give the wood's name, such as northern red oak, or unknown dense hardwood.");
-        return ByKey.TryGetValue(key, out var species) ? ResultOf.Success(species) : ResultOf.Failure<Species>([Unknown(name, key, field)]);
+        if (ByKey.TryGetValue(key, out var species)) return ResultOf.Success(species);
+        return ResultOf.Failure<Species>([key.Length > 0 ? Unknown(name, key, field) : Empty(field)]);
     }
+
+    private static Problem Empty(string field) =>
+        new(field, "The species is empty.", "Give the wood's name, such as northern red oak, or unknown dense hardwood.");
 
     private static Problem Unknown(string name, string key, string field)
     {
-        var nearest = ByKey.OrderBy(pair => SpeciesName.Distance(key, pair.Key)).ThenBy(pair => pair.Key, StringComparer.Ordinal)
+        var nearest = ByKey
+            .OrderBy(pair => SpeciesName.Distance(key, pair.Key)).ThenBy(pair => pair.Key, StringComparer.Ordinal)
             .Select(pair => pair.Value.CommonName).Distinct().Take(Suggestions).ToList();
         var echo = name.Length <= LongestEcho ? name : name[..LongestEcho] + "…";
         return new(
             field,
             $"\"{echo}\" is not a wood known here.",
-            $"Did you mean {nearest[0]}, {nearest[1]} or {nearest[2]}? If it is none of them, take unknown dense, medium or light hardwood, or unknown softwood.");
+            $"Did you mean {nearest[0]}, {nearest[1]} or {nearest[2]}? "
+            + "If it is none of them, take unknown dense, medium or light hardwood, or unknown softwood.");
     }
 
     private static Dictionary<string, Species> Index(IEnumerable<Species> all)

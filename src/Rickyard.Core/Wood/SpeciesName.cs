@@ -16,25 +16,20 @@ internal static class SpeciesName
         return string.Concat(words);
     }
 
-    /// <summary>Number of letters to insert, drop, change or swap with the neighbour (optimal string alignment).</summary>
+    /// <summary>Number of letters to insert, drop or change (Levenshtein), of the first 60.</summary>
     public static int Distance(string left, string right)
     {
         string a = left[..Math.Min(left.Length, LongestCompared)], b = right[..Math.Min(right.Length, LongestCompared)];
-        var cost = new int[a.Length + 1, b.Length + 1];
-        for (var i = 0; i <= a.Length; i++) cost[i, 0] = i;
-        for (var j = 0; j <= b.Length; j++) cost[0, j] = j;
+        var row = Enumerable.Range(0, b.Length + 1).ToArray();
         for (var i = 1; i <= a.Length; i++)
+        {
+            var diagonal = row[0];
+            row[0] = i;
             for (var j = 1; j <= b.Length; j++)
-                cost[i, j] = Step(a, b, cost, i, j);
-        return cost[a.Length, b.Length];
-    }
+                (diagonal, row[j]) = (row[j], Math.Min(diagonal + (a[i - 1] == b[j - 1] ? 0 : 1), 1 + Math.Min(row[j], row[j - 1])));
+        }
 
-    private static int Step(string a, string b, int[,] cost, int i, int j)
-    {
-        var change = cost[i - 1, j - 1] + (a[i - 1] == b[j - 1] ? 0 : 1);
-        var best = Math.Min(change, 1 + Math.Min(cost[i - 1, j], cost[i, j - 1]));
-        var swapped = i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1];
-        return swapped ? Math.Min(best, cost[i - 2, j - 2] + 1) : best;
+        return row[^1];
     }
 
     private static List<string> WordsOf(string name)
@@ -47,7 +42,6 @@ internal static class SpeciesName
 
     private static string Singular(string word) => word switch
     {
-        ['a', .., 'c', 'u', 's'] or ['b', 'o', 'i', 's'] => word,
         [.., 'r' or 'l', 'i', 'e', 's'] => word[..^3] + "y",
         [.., 's' or 'x' or 'z', 'e', 's'] or [.., 's' or 'c', 'h', 'e', 's'] => word[..^2],
         [.., 's', 's'] or [.., 'u' or 'i', 's'] => word,

@@ -15,7 +15,9 @@ internal static class SpeciesTable
         var own = rows.Where(row => row.StandsIn.Count == 0).ToList();
         var softwoodFilling = MeanFilling(own.Where(row => row.Anatomy == Anatomy.Softwood));
         var hardwoodFilling = MeanFilling(own.Where(row => row.Anatomy != Anatomy.Softwood));
-        var byName = own.ToDictionary(row => row.CommonName, row => OwnValues.Resolve(row, row.Anatomy == Anatomy.Softwood ? softwoodFilling : hardwoodFilling));
+        var byName = own.ToDictionary(
+            row => row.CommonName,
+            row => OwnValues.Resolve(row, row.Anatomy == Anatomy.Softwood ? softwoodFilling : hardwoodFilling));
         return [.. rows.Select(row => byName.TryGetValue(row.CommonName, out var species)
             ? species
             : BorrowedValues.Resolve(row, [.. row.StandsIn.Select(name => byName[name])]))];

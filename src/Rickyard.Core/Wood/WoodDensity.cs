@@ -1,6 +1,6 @@
 namespace Rickyard.Core.Wood;
 
-/// <summary>Density, shrinkage and pore space of wood from its basic density (Wood Handbook FPL-GTR-282, ch. 4; physics.md, eq. W1 to W4). Raw doubles.</summary>
+/// <summary>Density, shrinkage and pore space from basic density (Wood Handbook FPL-GTR-282, ch. 4; physics.md, eq. W1 to W4). Raw doubles.</summary>
 public static class WoodDensity
 {
     /// <summary>Density of the cell wall: specific gravity 1.54 (eq. 4-3). [kg m⁻³]</summary>

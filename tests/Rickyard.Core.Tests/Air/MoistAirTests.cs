@@ -12,6 +12,9 @@ public sealed class MoistAirTests
 {
     private static readonly Pressure Sea = Pressure.StandardAtmosphere;
 
+    // The ice formula lies 0.1 Pa, a hundredth of a percent, below the water formula at 0 °C; undercooled air there falls into the gap.
+    private const double GapAtZero = 1.1e-4;
+
     private static readonly Gen<(double Celsius, double Humidity, double Metres)> AnyAir =
         Gen.Select(Gen.Double[-40, 110], Gen.Double[0.001, 1], Gen.Double[-400, 5000]);
 
@@ -31,8 +34,11 @@ public sealed class MoistAirTests
     [Theory]
     [InlineData(30, 25, 0.0192281274)]
     [InlineData(-1, -5, 0.0012039982)]
-    public void Humidity_ratio_from_wet_bulb_meets_the_spreadsheet(double dry, double wet, double ratio) => Assert.Equal(
-        ratio, Given(MoistAir.FromWetBulb(Temperature.FromCelsius(dry), Temperature.FromCelsius(wet), Pressure.FromPascals(95461))).HumidityRatio.Fraction, 3e-4 * ratio);
+    public void Humidity_ratio_from_wet_bulb_meets_the_spreadsheet(double dry, double wet, double ratio)
+    {
+        var air = Given(MoistAir.FromWetBulb(Temperature.FromCelsius(dry), Temperature.FromCelsius(wet), Pressure.FromPascals(95461)));
+        Assert.Equal(ratio, air.HumidityRatio.Fraction, 3e-4 * ratio);
+    }
 
     // The same tests: wet bulb at 7 °C, 61 %, 100 kPa; that library's tolerance is 0.001 °C.
     [Fact]
@@ -69,8 +75,10 @@ public sealed class MoistAirTests
     {
         foreach (var row in ReferenceTable.Read("Air/psychrolib.csv"))
         {
-            var air = Given(MoistAir.FromVaporPressure(
-                Temperature.FromCelsius(row.Number("temp_c")), Pressure.FromPascals(row.Number("vapor_pressure_pa")), Pressure.FromPascals(row.Number("pressure_pa"))));
+            var air = new MoistAir(
+                Temperature.FromCelsius(row.Number("temp_c")),
+                Pressure.FromPascals(row.Number("vapor_pressure_pa")),
+                Pressure.FromPascals(row.Number("pressure_pa")));
             AssertNear(row, "humidity_ratio", air.HumidityRatio.Fraction, 1e-7);
             AssertNear(row, "enthalpy_j_kg", air.Enthalpy, 1e-7);
             AssertNear(row, "volume_m3_kg", air.SpecificVolume, 1e-5);
@@ -79,6 +87,10 @@ public sealed class MoistAirTests
             if (row.Has("wet_bulb_c")) AssertWetBulb(row, air);
         }
     }
+
+    // Found as a random case: saturated air a hair below 0 °C.
+    [Fact]
+    public void Air_in_the_gap_between_ice_and_water_has_its_wet_bulb_at_zero() => Assert.Equal(0, At(-3.5e-9, 1, Sea).WetBulb.Celsius, 1e-8);
 
     [Fact]
     public void Every_way_in_and_out_returns_the_same_air() => AnyAir.Sample(given =>
@@ -89,14 +101,15 @@ public sealed class MoistAirTests
         AssertSame(air, Given(MoistAir.FromHumidityRatio(temperature, air.HumidityRatio, pressure)), 1e-9);
         AssertSame(air, Given(MoistAir.FromDewPoint(temperature, air.DewPoint, pressure)), 1e-7);
         AssertSame(air, Given(MoistAir.FromVaporPressure(temperature, air.VaporPressure, pressure)), 1e-12);
-        AssertSame(air, Given(MoistAir.FromWetBulb(temperature, air.WetBulb, pressure)), 1e-6);
+        AssertSame(air, Given(MoistAir.FromWetBulb(temperature, air.WetBulb, pressure)), Math.Abs(air.WetBulb.Celsius) < 1e-3 ? GapAtZero : 1e-6);
     });
 
     [Fact]
     public void Wet_bulb_lies_between_dew_point_and_dry_bulb() => AnyAir.Sample(given =>
     {
-        var pressure = StandardPressure.AtElevation(given.Metres);
-        if (!MoistAir.FromRelativeHumidity(Temperature.FromCelsius(given.Celsius), RelativeHumidity.FromFraction(given.Humidity), pressure).TryGet(out var air)) return true;
+        var temperature = Temperature.FromCelsius(given.Celsius);
+        var humidity = RelativeHumidity.FromFraction(given.Humidity);
+        if (!MoistAir.FromRelativeHumidity(temperature, humidity, StandardPressure.AtElevation(given.Metres)).TryGet(out var air)) return true;
         double low = Math.Min(air.DewOrFrostPoint.Kelvins, air.Temperature.Kelvins), high = Math.Max(air.DewOrFrostPoint.Kelvins, air.Temperature.Kelvins);
         return air.WetBulb.Kelvins >= low - 0.1 && air.WetBulb.Kelvins <= high + 0.01;
     });
