@@ -5,7 +5,7 @@ namespace Rickyard.Core.Weather;
 /// clouds, spread over the day like the height of the sun (FAO Irrigation and Drainage Paper 56, eq. 21, 23-25, 37 and 50, from memory;
 /// weather-racks.md, eq. W5 and W6). Noon is taken at 12:00.
 /// </summary>
-internal static class DailySun
+public static class DailySun
 {
     private const double SolarConstant = 1367;
 

@@ -40,6 +40,17 @@ internal static class GapFilling
         return new(straight, neighbours, openFrom, openLength);
     }
 
+    /// <summary>Joins the rows of a coarser step by straight lines; longer holes stay open.</summary>
+    /// <param name="values">Filled in place.</param>
+    /// <param name="step">Hours from row to row.</param>
+    public static void Join(double?[] values, int step)
+    {
+        foreach (var (from, length) in Gaps([.. values]))
+        {
+            if (length < step && from > 0 && from + length < values.Length) Straight(values, from, length);
+        }
+    }
+
     private static IEnumerable<(int From, int Length)> Gaps(double?[] values)
     {
         for (var from = 0; from < values.Length; from++)

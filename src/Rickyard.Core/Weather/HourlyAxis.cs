@@ -46,14 +46,15 @@ internal static class HourlyAxis
             if (rows.Any(row => row.Rain is not null)) EpwRain.Accumulated(series.Rain, index, Math.Max(1, step), rows.Sum(row => row.Rain ?? 0));
         }
 
+        foreach (var values in new[] { series.Celsius, series.RelativeHumidity, series.WindSpeed, series.GlobalSun, series.StationPressure }) GapFilling.Join(values, step);
         if (repeated > 0) series.Notes.Add($"{repeated} rows are written twice; each counts once.");
-        NoteAbsent(sorted, series);
+        NoteStep(sorted, series);
     }
 
-    private static void NoteAbsent(IReadOnlyList<WeatherSample> sorted, ObservedSeries series)
+    private static void NoteStep(IReadOnlyList<WeatherSample> sorted, ObservedSeries series)
     {
         var step = StepMinutes(sorted);
-        if (step > MinutesAnHour) series.Notes.Add(FormattableString.Invariant($"The rows are {step / MinutesAnHour:0.#} h apart; the hours between are filled."));
+        if (step > MinutesAnHour) series.Notes.Add(FormattableString.Invariant($"The rows are {step / MinutesAnHour:0.#} h apart; the hours between lie on straight lines, and rain is shared by them."));
         if (step < MinutesAnHour) series.Notes.Add(FormattableString.Invariant($"The rows are {step:0} min apart and averaged to hours."));
     }
 

@@ -41,7 +41,7 @@ internal sealed class SyntheticDays
         double high = _high[day], low = _low[day], range = Math.Max(0, high - low);
         return new(
             (high + low) / 2 + _variability.Temperature * _spread.Temperature(month) * _warmth.Next(),
-            range,
+            range * (1 - Math.Min(1, _variability.Temperature) * (1 - _spread.RangeShare(month))),
             Humidity(_humidity[day], wetShare, wet),
             Math.Max(0, _wind[day]) * WindFactor(),
             Sun(day, range, wetShare, wet),
