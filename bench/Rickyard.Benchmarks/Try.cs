@@ -1,5 +1,9 @@
 using System.Diagnostics;
 using Rickyard.Core.Air;
+using Rickyard.Core.Cases;
+using Rickyard.Core.Forecasting;
+using Rickyard.Core.Racks;
+using Rickyard.Core.Weather;
 using Rickyard.Core.Drying;
 using Rickyard.Core.Quantities;
 using Rickyard.Core.Splits;
@@ -7,8 +11,8 @@ using Rickyard.Core.Wood;
 namespace Rickyard.Benchmarks;
 internal static class Try
 {
-    static Surroundings Room(double c, double rh, double v, double size) => new(c + 273.15, rh * SaturationPressure.OverWater(c + 273.15), SurfaceTransfer.ConvectiveCoefficient(v, size, c + 273.15));
-    static void Case(string name, Split s, double rho, Anatomy an, double m0, Surroundings air, double days, double every, double rate = 1, double[]? f = null)
+    private static Surroundings Room(double c, double rh, double v, double size) => new(c + 273.15, rh * SaturationPressure.OverWater(c + 273.15), SurfaceTransfer.ConvectiveCoefficient(v, size, c + 273.15));
+    private static void Case(string name, Split s, double rho, Anatomy an, double m0, Surroundings air, double days, double every, double rate = 1, double[]? f = null)
     {
         var w = Stopwatch.StartNew();
         var solver = new SplitSolver([SplitGrid.For(s)], MobilityTable.Of(new(rho, WaterMobility.FreeWaterOf(an))), [new LaneWood(rho, rate)], AirSeries.Steady(air));
@@ -23,8 +27,29 @@ internal static class Try
         var rf = solver.Read(0);
         Console.WriteLine($"  steps {solver.Steps} {w.ElapsedMilliseconds} ms; balance {(r0.Mass - rf.Mass - solver.WaterGivenOff(0)) / r0.Mass:e2}");
     }
+    private static void Rack(string name, string species, Split s, double m0, string place, RackDescription rack, NodaTime.LocalDate start, double days, double every, double? rate = null)
+    {
+        var sp = SpeciesCatalogue.Find(species).Value!;
+        var wn = new WeatherName(null, place);
+        var c = new DryingCase { Name = name, Species = sp, BasicDensity = sp.BasicDensity.Value.KilogramsPerCubicMetre, RateFactor = rate, Split = s, Start = new(m0, null, null, false, 10, start), Periods = [new RackPeriod(null, wn, rack)], Days = days, ReportEvery = every };
+        var w = Stopwatch.StartNew();
+        var sc = WeatherScenario.FromNormals(NormalsCatalogue.Find(place).Value!);
+        var r = DryingForecast.Run(c, new(64), new Dictionary<WeatherName, WeatherScenario> { [wn] = sc });
+        Console.WriteLine($"{name}: {s.Describe()} rate {sp.RateFactor.Median:0.00} {w.ElapsedMilliseconds} ms  window from {r.Window.From} until {r.Window.Until} chance {r.Window.ChanceReady}");
+        for (var i = 0; i < r.Days.Length; i++) Console.WriteLine($"  d{r.Days[i],6:0.0} mean {100 * r.Typical.Mean[i],6:0.0} core {100 * r.Typical.Core[i],6:0.0} [{100 * r.LowTenth.Core[i]:0.0} {100 * r.Median.Core[i]:0.0} {100 * r.HighTenth.Core[i]:0.0}] shell {100 * r.Typical.Shell[i],5:0.0} end {100 * r.Typical.End[i],5:0.0} T {r.Typical.CoreCelsius[i],5:0.0} loss {100 * r.Typical.LossFraction[i],5:0.0} emc {100 * r.AirEquilibrium[i]:0.0} out {r.SurfaceShare[i]:0.00}");
+    }
     public static void Run(string[] args)
     {
+        if (args.Length > 1) {
+            Rack("Des Moines oak", "northern red oak", W(0.09, 60, 0.406), .75, "Des Moines, Iowa", new(RackCover.Top, RackSun.Full, RackWind.Open, 1), new(2025, 4, 1), 365, 30);
+            Rack("Des Moines oak 4rows", "northern red oak", W(0.09, 60, 0.406), .75, "Des Moines, Iowa", new(RackCover.Top, RackSun.Full, RackWind.Open, 4), new(2025, 4, 1), 365, 60);
+            Rack("V05 maple NJ", "Norway maple", Split.FromMass(SplitShape.Wedge, Length.FromInches(16), Mass.FromKilograms(4.644), Density.FromKilogramsPerCubicMetre(520 * 1.718)), .718, "Philadelphia, Pennsylvania", new(RackCover.Top, RackSun.Full, RackWind.Open, 1), new(2015, 7, 6), 64, 8);
+            Rack("V10 oak Germany", "European oak", W(0.11, 60, 0.33), .75, "Berlin", new(RackCover.Top, RackSun.Part, RackWind.Open, 1), new(2023, 10, 1), 304, 38);
+            Rack("V11 birch Fairbanks", "paper birch", W(0.10, 60, 0.406), .57, "Fairbanks, Alaska", new(RackCover.Top, RackSun.Full, RackWind.Open, 1), new(2010, 5, 1), 120, 15);
+            Rack("V12 birch Fairbanks tarp", "paper birch", W(0.10, 60, 0.406), .57, "Fairbanks, Alaska", new(RackCover.Tarp, RackSun.Full, RackWind.Open, 1), new(2010, 5, 1), 120, 15);
+            Rack("V13 beech NI", "European beech", W(0.113, 60, 0.305), .75, "Malin Head", new(RackCover.None, RackSun.Part, RackWind.Open, 1), new(2016, 4, 1), 28, 7);
+            return; }
+
         Split W(double r, double a, double l) => Split.Wedge(Length.FromMetres(r), Angle.FromDegrees(a), Length.FromMetres(l));
         Case("hot A-like", W(0.10, 60, 0.36), 600, Anatomy.RingPorousOpen, 0.5, Room(70, .1, 1, .1), 14, 2);
         Case("hot small", W(0.07, 60, 0.36), 600, Anatomy.RingPorousOpen, 0.5, Room(70, .1, 1, .1), 14, 2);

@@ -47,6 +47,6 @@ public sealed record DryingRun
     /// <summary>Version of the model and its constants.</summary>
     public required string ModelVersion { get; init; }
 
-    /// <summary>Wall time of the solution. [s]</summary>
-    public required double Seconds { get; init; }
+    /// <summary>Wall time of the solution, set by whoever holds the clock. [s]</summary>
+    public double Seconds { get; init; }
 }

@@ -118,7 +118,8 @@ internal sealed class LaneBody(SplitGrid grid, LaneWood wood, MobilityTable tabl
 
     private void Warm(in StepAir air)
     {
-        Isotherm = SorptionIsotherm.At(Celsius);
+        var isotherm = SorptionIsotherm.At(Celsius);
+        Isotherm = isotherm with { Scale = isotherm.Scale * wood.Sorption };
         Saturation = SaturationPressure.Of(_kelvins) * air.SaturationGain;
     }
 

@@ -5,7 +5,9 @@ namespace Rickyard.Core.Drying;
 /// <param name="Bound">Factor on the diffusivity of bound water and vapour (and, since structure slows both, on free water).</param>
 /// <param name="Free">Further factor on free water.</param>
 /// <param name="BarkConductance">Vapour conductance of the bark. [kg m⁻² s⁻¹ Pa⁻¹]</param>
-public sealed record LaneWood(double BasicDensity, double Bound = 1, double Free = 1, double BarkConductance = LaneWood.UsualBarkConductance)
+/// <param name="Sorption">Factor on the isotherm: 1 is the table, up to 1.11 wood that has only ever dried (hysteresis).</param>
+public sealed record LaneWood(
+    double BasicDensity, double Bound = 1, double Free = 1, double BarkConductance = LaneWood.UsualBarkConductance, double Sorption = 1)
 {
     /// <summary>
     /// 5e-10 kg m⁻² s⁻¹ Pa⁻¹, about a hundredth of bare wood in still air. Judgement, between sound inner bark of beech (diffusivity 2.2e-11 m² s⁻¹ at

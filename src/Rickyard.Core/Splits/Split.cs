@@ -62,6 +62,9 @@ public sealed record Split
         _ => Math.Min(Outer - Inner, 2 * Outer * Math.Sin(Math.Min(Angle, Math.PI) / 2)),
     };
 
+    /// <summary>Diameter of a round with as much surface for its section: four sections over the perimeter. [m]</summary>
+    public double SurfaceDiameter => 4 * CrossSection / Perimeter;
+
     /// <summary>A wedge from pith to bark.</summary>
     public static Split Wedge(Length radius, Angle angle, Length length, bool bark = true) =>
         new(SplitShape.Wedge, 0, Positive(radius), Opening(angle), Positive(length), bark);

@@ -1,0 +1,96 @@
+using NodaTime;
+using Rickyard.Core.Air;
+using Rickyard.Core.Cases;
+using Rickyard.Core.Drying;
+using Rickyard.Core.Quantities;
+using Rickyard.Core.Racks;
+using Rickyard.Core.Splits;
+using Rickyard.Core.Weather;
+using Period = Rickyard.Core.Cases.Period;
+
+namespace Rickyard.Core.Forecasting;
+
+/// <summary>The surroundings of a case's periods, as one series for the typical split or for one group of members.</summary>
+internal sealed class CaseAir(DryingCase drying, IReadOnlyDictionary<WeatherName, WeatherScenario> weather)
+{
+    /// <summary>Air that passes wood closed up in its own vapour: next to none. [m³ s⁻¹ m⁻²]</summary>
+    private const double ClosedUp = 1e-9;
+
+    /// <summary>Spread of the logarithm of air speed indoors, as outdoors.</summary>
+    private const double SpeedSpread = 0.5;
+
+    /// <summary>Air of some periods of the case.</summary>
+    /// <param name="periods">Periods in order, none of them a further split; the last is held.</param>
+    /// <param name="startDay">Days from the start of the case at which the first begins.</param>
+    /// <param name="days">Days to cover.</param>
+    /// <param name="split">The piece as it is then.</param>
+    /// <param name="member">Number of the group, or null for the typical split in usual weather.</param>
+    /// <param name="seed">Seed of the run.</param>
+    /// <param name="notes">Notes of the weather, added to.</param>
+    internal AirSeries Of(IReadOnlyList<Period> periods, double startDay, double days, Split split, int? member, int seed, ISet<string> notes)
+    {
+        List<(double, Surroundings)> spans = [];
+        var factors = Factors(member, seed);
+        var day = 0.0;
+        for (var i = 0; i < periods.Count && day < days; i++)
+        {
+            var length = i == periods.Count - 1 ? days - day : Math.Min(periods[i].Days ?? days - day, days - day);
+            Append(spans, periods[i], startDay + day, length, split, member, seed, factors, notes);
+            day += length;
+        }
+
+        return new(spans);
+    }
+
+    /// <summary>Air pressure of the case: of the weather's elevation, else of sea level. [Pa]</summary>
+    internal double Pressure() => drying.Periods.OfType<RackPeriod>().Select(rack => weather[rack.Weather].Usual(Midnight(0), 1).ElevationMetres)
+        .Select(metres => StandardPressure.AtElevation(metres).Pascals).FirstOrDefault(Quantities.Pressure.StandardAtmosphere.Pascals);
+
+    private static RackFactors Factors(int? member, int seed) =>
+        member is { } group ? new RackUncertainty().Draw(unchecked(seed * 31337 + group)) : RackFactors.AsDescribed;
+
+    private void Append(
+        List<(double, Surroundings)> spans, Period period, double startDay, double days, Split split, int? member, int seed, RackFactors factors, ISet<string> notes)
+    {
+        switch (period)
+        {
+            case SteadyPeriod steady:
+                spans.Add((days * NodaConstants.SecondsPerDay, Steady(steady, split, factors)));
+                break;
+            case RestPeriod rest:
+                spans.Add((days * NodaConstants.SecondsPerDay, Rest(rest, split)));
+                break;
+            case RackPeriod rack:
+                foreach (var hour in Rack(rack, startDay, days, split, member, seed, factors, notes)) spans.Add((NodaConstants.SecondsPerHour, hour));
+                break;
+        }
+    }
+
+    private static Surroundings Steady(SteadyPeriod steady, Split split, RackFactors factors)
+    {
+        var kelvins = steady.Celsius + Temperature.IcePointKelvins;
+        var speed = (steady.Speed ?? SurfaceTransfer.StillIndoorSpeed) * Math.Pow(factors.Wind, SpeedSpread / new RackUncertainty().Wind);
+        return new(
+            kelvins, steady.RelativeHumidity * SaturationPressure.OverWater(kelvins),
+            SurfaceTransfer.ConvectiveCoefficient(speed, split.SurfaceDiameter, kelvins));
+    }
+
+    private static Surroundings Rest(RestPeriod rest, Split split)
+    {
+        var kelvins = rest.Celsius + Temperature.IcePointKelvins;
+        return new(
+            kelvins, 0.5 * SaturationPressure.OverWater(kelvins),
+            SurfaceTransfer.ConvectiveCoefficient(SurfaceTransfer.StillIndoorSpeed, split.SurfaceDiameter, kelvins), FreshAir: ClosedUp);
+    }
+
+    private Surroundings[] Rack(RackPeriod rack, double startDay, double days, Split split, int? member, int seed, RackFactors factors, ISet<string> notes)
+    {
+        var scenario = weather[rack.Weather];
+        var hours = (int)Math.Ceiling(days * 24 - 1e-9);
+        var outdoors = member is { } group ? scenario.Member(unchecked(seed * 1009 + group), Midnight(startDay), hours) : scenario.Usual(Midnight(startDay), hours);
+        if (member is null) notes.UnionWith(outdoors.Notes);
+        return RackAir.Surroundings(outdoors, rack.Rack, new(split.SurfaceDiameter, split.Length), factors);
+    }
+
+    private LocalDateTime Midnight(double day) => drying.StartDate.AtMidnight().PlusHours((int)Math.Floor(day * 24));
+}
