@@ -40,10 +40,29 @@ internal static class Try
     }
     public static void Run(string[] args)
     {
+        if (args is [_, "year"])
+        {
+            var sc = WeatherScenario.FromNormals(NormalsCatalogue.Find("Des Moines, Iowa").Value!);
+            var w = Stopwatch.StartNew();
+            var hours = sc.Member(3, new(2025, 4, 1, 0, 0), 8760); Console.WriteLine($"weather {w.ElapsedMilliseconds} ms");
+            w.Restart(); var sp = W(0.09, 60, 0.406);
+            var air = RackAir.Surroundings(hours, new(RackCover.Top, RackSun.Full, RackWind.Open, 1), new(sp.SurfaceDiameter, sp.Length)); Console.WriteLine($"rack {w.ElapsedMilliseconds} ms");
+            w.Restart(); var series = AirSeries.Of(air, 3600); Console.WriteLine($"series {w.ElapsedMilliseconds} ms");
+            foreach (var lanes in new[] { 1, 4, 1, 4, 1, 4 })
+            {
+                w.Restart();
+                var solver = new SplitSolver([.. Enumerable.Repeat(0, lanes).Select(i => SplitGrid.For(sp.ScaledAcross(1 + 0.1 * i)))], MobilityTable.Of(new(560, 1e-9)), [.. Enumerable.Repeat(0, lanes).Select(i => new LaneWood(560, 1 + .2 * i))], series);
+                solver.Moisture.Fill(.75); solver.SetCelsius(10);
+                Console.Write($"  setup {w.ElapsedMilliseconds} ms ");
+                w.Restart(); solver.AdvanceTo(365 * 86400.0);
+                Console.WriteLine($"lanes {lanes} steps {solver.Steps} {w.ElapsedMilliseconds} ms, {1e3 * w.ElapsedMilliseconds / (solver.Steps.Accepted + solver.Steps.Rejected) / lanes:0} us/step/member");
+            }
+            return;
+        }
         if (args.Length > 1) {
             Rack("Des Moines oak", "northern red oak", W(0.09, 60, 0.406), .75, "Des Moines, Iowa", new(RackCover.Top, RackSun.Full, RackWind.Open, 1), new(2025, 4, 1), 365, 30);
             Rack("Des Moines oak 4rows", "northern red oak", W(0.09, 60, 0.406), .75, "Des Moines, Iowa", new(RackCover.Top, RackSun.Full, RackWind.Open, 4), new(2025, 4, 1), 365, 60);
-            Rack("V05 maple NJ", "Norway maple", Split.FromMass(SplitShape.Wedge, Length.FromInches(16), Mass.FromKilograms(4.644), Density.FromKilogramsPerCubicMetre(520 * 1.718)), .718, "Philadelphia, Pennsylvania", new(RackCover.Top, RackSun.Full, RackWind.Open, 1), new(2015, 7, 6), 64, 8);
+            Rack("V05 maple NJ", "Norway maple", Split.FromMass(SplitShape.Wedge, Length.FromInches(16), Mass.FromKilograms(4.644), Density.FromKilogramsPerCubicMetre(520 * 1.718)), .718, "Newark, New Jersey", new(RackCover.Top, RackSun.Full, RackWind.Open, 1), new(2015, 7, 6), 64, 8);
             Rack("V10 oak Germany", "European oak", W(0.11, 60, 0.33), .75, "Berlin", new(RackCover.Top, RackSun.Part, RackWind.Open, 1), new(2023, 10, 1), 304, 38);
             Rack("V11 birch Fairbanks", "paper birch", W(0.10, 60, 0.406), .57, "Fairbanks, Alaska", new(RackCover.Top, RackSun.Full, RackWind.Open, 1), new(2010, 5, 1), 120, 15);
             Rack("V12 birch Fairbanks tarp", "paper birch", W(0.10, 60, 0.406), .57, "Fairbanks, Alaska", new(RackCover.Tarp, RackSun.Full, RackWind.Open, 1), new(2010, 5, 1), 120, 15);

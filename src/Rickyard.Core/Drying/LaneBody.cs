@@ -96,7 +96,7 @@ internal sealed class LaneBody(SplitGrid grid, LaneWood wood, MobilityTable tabl
         _kelvins = Math.Clamp(_kelvins + Math.Clamp(change, -20, 20), 200, 420);
         VaporPressure = Math.Max(0, VaporPressure + vaporChange);
         Warm(air);
-        return Math.Abs(change) < 2e-3 && Math.Abs(vaporChange) < 1e-4 * Saturation;
+        return Math.Abs(change) < 0.02 && Math.Abs(vaporChange) < 1e-3 * Saturation;
     }
 
     /// <summary>Bring the diffusivities to the settled temperature.</summary>

@@ -1,17 +1,21 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
 using Rickyard.Core.Splits;
-using Rickyard.Core.Wood;
 
 namespace Rickyard.Core.Drying;
 
 /// <summary>
 /// The faces of the pieces of a <see cref="LaneGrid"/>: for each, the surface humidity at which what the half cell behind it supplies equals
 /// what film and bark carry away (physics.md, F1 to F4). At humidity 1 the surface is wet: more cannot leave than the air takes, and water
-/// condenses where the air is more humid than that. Newton in the humidity within a shrinking bracket, from the last one found.
+/// condenses where the air is more humid than that. Newton in the humidity within a shrinking bracket, from the last one found; four
+/// faces at a time, which are those of four members or four faces of one.
 /// </summary>
 internal sealed class SurfaceFilm
 {
-    private const int MostIterations = 40;
-    private const double Tolerance = 1e-9;
+    private const int Width = LaneGrid.FullLanes, MostIterations = 60;
+
+    /// <summary>Newton stops after a change this small; its square bounds what is left.</summary>
+    private const double Tolerance = 1e-5;
 
     /// <summary>Moisture at which a rained-on cell takes no more: 60 %, the limit found for rained-on sticks (Nelson 2000).</summary>
     private const double SoakedMoisture = 0.60;
@@ -21,104 +25,130 @@ internal sealed class SurfaceFilm
 
     private readonly LaneGrid _grid;
     private readonly LaneBody[] _bodies;
-    private readonly double[] _humidity, _massScale;
     private readonly FaceKind[] _kinds;
+    private readonly int _count;
+    private readonly int[] _cells, _offsets;
+    private readonly double[] _humidity, _areas, _inverseDepths, _bark, _flux, _slope;
 
     internal SurfaceFilm(LaneGrid grid, LaneBody[] bodies)
     {
-        (_grid, _bodies) = (grid, bodies);
-        _humidity = new double[grid.OuterCells.Length];
-        Array.Fill(_humidity, 0.6);
+        (_grid, _bodies, _count) = (grid, bodies, grid.OuterCells.Length);
         _kinds = [.. grid.Layout.OuterFaces.Select(face => face.Kind)];
-        _massScale = [.. bodies.Select(body => 1 / body.Wood.BasicDensity)];
+        _cells = Padded(grid.OuterCells);
+        _areas = [.. grid.OuterAreas, .. new double[_cells.Length - _count]];
+        _inverseDepths = Padded(grid.OuterInverseDepths);
+        _offsets = [.. Enumerable.Range(0, _cells.Length).Select(k => KindOf(k) == FaceKind.End ? 2 : 0)];
+        _bark = [.. Enumerable.Range(0, _cells.Length).Select(k =>
+            KindOf(k) == FaceKind.Bark ? 1 / bodies[k % bodies.Length].Wood.BarkConductance : 0)];
+        (_humidity, _flux, _slope) = (new double[_cells.Length], new double[_cells.Length], new double[_cells.Length]);
+        Array.Fill(_humidity, 0.6);
     }
 
-    /// <summary>Solve every face at the bodies' present temperature; only the sums are kept.</summary>
-    internal void Exchange(ReadOnlySpan<double> state) => Exchange(state, [], []);
+    /// <summary>Solve every face at the bodies' present temperature and keep each body's sums.</summary>
+    internal void Exchange(ReadOnlySpan<double> state)
+    {
+        var air = new LaneAir(_bodies);
+        var sums = new LaneSums();
+        for (var k = 0; k < _cells.Length; k += Width) Solve(state, k, air, ref sums);
+        for (var lane = 0; lane < _bodies.Length; lane++) _bodies[lane].Sums = sums.Of(lane, _bodies.Length);
+    }
 
-    /// <summary>Solve every face, keep the sums, and give fluxes and slopes where wanted.</summary>
+    /// <summary>The same, and give fluxes and slopes.</summary>
     /// <param name="state">Moisture of the cells. [kg kg⁻¹]</param>
-    /// <param name="flux">Outflow through each face, or empty. [m³ s⁻¹]</param>
-    /// <param name="slope">Its derivative by the cell's moisture, or empty. [m³ s⁻¹]</param>
+    /// <param name="flux">Outflow through each face. [m³ s⁻¹]</param>
+    /// <param name="slope">Its derivative by the cell's moisture. [m³ s⁻¹]</param>
     internal void Exchange(ReadOnlySpan<double> state, Span<double> flux, Span<double> slope)
     {
-        for (var lane = 0; lane < _bodies.Length; lane++) ExchangeLane(lane, state, flux, slope);
+        Exchange(state);
+        _flux.AsSpan(0, _count).CopyTo(flux);
+        _slope.AsSpan(0, _count).CopyTo(slope);
+        if (_bodies[0].Rain is { Sides: 0, Ends: 0 }) return;
+        for (var k = 0; k < _count; k++) Soak(_bodies[k % _bodies.Length], k, state[_cells[k]], ref flux[k], ref slope[k]);
     }
 
-    private void ExchangeLane(int lane, ReadOnlySpan<double> state, Span<double> flux, Span<double> slope)
+    private void Solve(ReadOnlySpan<double> state, int k, in LaneAir air, ref LaneSums sums)
     {
-        var body = _bodies[lane];
-        double vapor = 0, byVapor = 0, bySaturation = 0, surfaceVapor = 0, weight = 0;
-        for (int face = 0, k = lane; face < _kinds.Length; face++, k += _bodies.Length)
-        {
-            var moisture = state[_grid.OuterCells[k]];
-            var solved = Solve(body, _kinds[face], moisture, _grid.OuterInverseDepths[k], ref _humidity[k]);
-            double area = _grid.OuterAreas[k], density = body.Wood.BasicDensity;
-            vapor += area * density * solved.Flux;
-            byVapor += area * density * solved.ByVapor;
-            bySaturation += area * density * solved.BySaturation;
-            var size = area * Math.Abs(solved.Flux);
-            surfaceVapor += size * _humidity[k] * body.Saturation;
-            weight += size;
-            if (flux.IsEmpty) continue;
-            flux[k] = area * solved.Flux;
-            slope[k] = area * solved.ByMoisture;
-            Soak(body, _kinds[face], moisture, area * _massScale[lane], ref flux[k], ref slope[k]);
-        }
+        var moisture = Vector256.Create(state[_cells[k]], state[_cells[k + 1]], state[_cells[k + 2]], state[_cells[k + 3]]);
+        var inverseDepth = Vector256.LoadUnsafe(ref _inverseDepths[k]);
+        var area = Vector256.LoadUnsafe(ref _areas[k]);
+        var conductance = air.Film / (Vector256<double>.One + air.Film * Vector256.LoadUnsafe(ref _bark[k])) * air.InverseDensity;
+        var potential = Potential(moisture, k, out var diffusivity);
+        Vector256<double> open = conductance * air.Saturation, taken = conductance * (air.Saturation - air.Vapor);
 
-        body.Sums = new(vapor, byVapor, bySaturation, surfaceVapor, weight);
+        var wet = Wet(moisture, potential, inverseDepth, taken, k, air);
+        var humidity = Vector256.ConditionalSelect(wet, Vector256<double>.One, Vector256.LoadUnsafe(ref _humidity[k]));
+        var reach = Balance(ref humidity, wet, potential, inverseDepth, conductance, k, air);
+        humidity.StoreUnsafe(ref _humidity[k]);
+
+        var through = Vector256.ConditionalSelect(wet, Vector256<double>.One, reach / (reach + open));
+        var flux = area * conductance * (humidity * air.Saturation - air.Vapor);
+        var slope = Vector256.ConditionalSelect(wet, Vector256<double>.Zero, area * open * diffusivity * inverseDepth / (reach + open));
+        flux.StoreUnsafe(ref _flux[k]);
+        slope.StoreUnsafe(ref _slope[k]);
+        sums.Add(flux, area * conductance * through, humidity, air);
     }
 
-    private static FaceState Solve(LaneBody body, FaceKind kind, double moisture, double inverseDepth, ref double humidity)
+    /// <summary>Faces that supply more than the air takes even at saturation.</summary>
+    private Vector256<double> Wet(
+        Vector256<double> moisture, Vector256<double> potential, Vector256<double> inverseDepth, Vector256<double> taken, int k, in LaneAir air)
     {
-        var film = kind == FaceKind.Bark
-            ? body.FilmConductance * body.Wood.BarkConductance / (body.FilmConductance + body.Wood.BarkConductance)
-            : body.FilmConductance;
-        double conductance = film / body.Wood.BasicDensity, saturation = body.Saturation, vapor = body.VaporPressure;
-        var offset = kind == FaceKind.End ? 2 : 0;
-        var row = body.Row;
-        var isotherm = body.Isotherm;
-        var potential = row.At(moisture, offset, out var diffusivity);
-        if (moisture >= isotherm.Saturation || vapor > saturation)
-        {
-            var supply = (potential - row.At(isotherm.Saturation, offset, out _)) * inverseDepth;
-            var taken = conductance * (saturation - vapor);
-            if (supply >= taken)
-            {
-                humidity = 1;
-                return new(taken, 0, -conductance, conductance);
-            }
-        }
+        var able = Vector256.GreaterThanOrEqual(moisture, air.FiberSaturation) | Vector256.GreaterThan(air.Vapor, air.Saturation);
+        if (able == Vector256<double>.Zero) return Vector256<double>.Zero;
+        var supply = (potential - Potential(air.FiberSaturation, k, out _)) * inverseDepth;
+        return able & Vector256.GreaterThanOrEqual(supply, taken);
+    }
 
-        double low = 0, high = 1, reach = 0, open = conductance * saturation;
+    /// <summary>Find the humidity; gives how far the wood reaches: its diffusivity times the slope of the isotherm over the depth.</summary>
+    private Vector256<double> Balance(
+        ref Vector256<double> humidity, Vector256<double> wet, Vector256<double> potential, Vector256<double> inverseDepth, Vector256<double> conductance, int k,
+        in LaneAir air)
+    {
+        Vector256<double> low = Vector256<double>.Zero, high = Vector256<double>.One, reach = Vector256<double>.One, open = conductance * air.Saturation;
+        var against = conductance * air.Vapor;
         for (var iteration = 0; iteration < MostIterations; iteration++)
         {
-            var surface = row.At(isotherm.Moisture(humidity), offset, out var surfaceDiffusivity);
-            reach = surfaceDiffusivity * isotherm.Slope(humidity) * inverseDepth;
-            var excess = (potential - surface) * inverseDepth - conductance * (humidity * saturation - vapor);
-            if (excess > 0) low = humidity; else high = humidity;
+            var surface = Potential(air.Moisture(humidity, out var sorption), k, out var diffusivity);
+            reach = diffusivity * sorption * inverseDepth;
+            var excess = (potential - surface) * inverseDepth - open * humidity + against;
+            var supplied = Vector256.GreaterThan(excess, Vector256<double>.Zero);
+            low = Vector256.ConditionalSelect(supplied, humidity, low);
+            high = Vector256.ConditionalSelect(supplied, high, humidity);
             var next = humidity + excess / (reach + open);
-            if (!(next >= low && next <= high)) next = 0.5 * (low + high);
-            var moved = Math.Abs(next - humidity);
+            var inside = Vector256.GreaterThanOrEqual(next, low) & Vector256.LessThanOrEqual(next, high);
+            next = Vector256.ConditionalSelect(wet, humidity, Vector256.ConditionalSelect(inside, next, (low + high) * 0.5));
+            var moved = Vector256.Abs(next - humidity);
             humidity = next;
-            if (moved < Tolerance) break;
+            if (Vector256.LessThanAll(moved, Vector256.Create(Tolerance))) break;
         }
 
-        var through = reach / (reach + open);
-        return new(
-            conductance * (humidity * saturation - vapor), open * diffusivity * inverseDepth / (reach + open),
-            -conductance * through, conductance * humidity * through);
+        return reach;
+    }
+
+    /// <summary>Potentials and diffusivities of four moistures, each from its own lane's row.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private Vector256<double> Potential(Vector256<double> moisture, int k, out Vector256<double> diffusivity)
+    {
+        var one = _bodies.Length == 1;
+        var first = _bodies[0].Row;
+        double p0 = first.At(moisture[0], _offsets[k], out var d0), p1 = (one ? first : _bodies[1].Row).At(moisture[1], _offsets[k + 1], out var d1);
+        double p2 = (one ? first : _bodies[2].Row).At(moisture[2], _offsets[k + 2], out var d2);
+        double p3 = (one ? first : _bodies[3].Row).At(moisture[3], _offsets[k + 3], out var d3);
+        diffusivity = Vector256.Create(d0, d1, d2, d3);
+        return Vector256.Create(p0, p1, p2, p3);
     }
 
     /// <summary>Rain taken in by the cell behind the face, less the wetter it is already.</summary>
-    private static void Soak(LaneBody body, FaceKind kind, double moisture, double scale, ref double flux, ref double slope)
+    private void Soak(LaneBody body, int k, double moisture, ref double flux, ref double slope)
     {
-        var rain = kind == FaceKind.End ? body.Rain.Ends * TakenByEnds : body.Rain.Sides * TakenBySides;
+        var rain = KindOf(k) == FaceKind.End ? body.Rain.Ends * TakenByEnds : body.Rain.Sides * TakenBySides;
         if (rain <= 0 || moisture >= SoakedMoisture) return;
-        flux -= scale * rain * (SoakedMoisture - moisture) / SoakedMoisture;
-        slope += scale * rain / SoakedMoisture;
+        var scale = _areas[k] / body.Wood.BasicDensity * rain;
+        flux -= scale * (SoakedMoisture - moisture) / SoakedMoisture;
+        slope += scale / SoakedMoisture;
     }
 
-    /// <summary>One solved face, per area, in units of moisture: flux out [m s⁻¹] and its derivatives.</summary>
-    private readonly record struct FaceState(double Flux, double ByMoisture, double ByVapor, double BySaturation);
+    private FaceKind KindOf(int k) => _kinds[Math.Min(k / _bodies.Length, _kinds.Length - 1)];
+
+    /// <summary>Whole vectors to the end; what is added repeats the last face and has no area.</summary>
+    private static T[] Padded<T>(T[] values) => [.. values, .. Enumerable.Repeat(values[^1], (Width - values.Length % Width) % Width)];
 }
