@@ -55,6 +55,7 @@ internal sealed class DailyTableReader
                 Value(ColumnRole.Rain, row), _check.Wind(Value(ColumnRole.Wind, row), row.Line));
         }
 
+        if (!_problems.Any) HourlyAxis.CheckSpan(days.Keys.First().AtMidnight(), days.Keys.Last().AtMidnight(), _problems);
         return _problems.Any ? _problems.Failure() : SeriesCompletion.Complete(Hours(days));
     }
 

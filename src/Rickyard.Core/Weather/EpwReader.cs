@@ -139,16 +139,17 @@ public sealed class EpwReader
     private ObservedSeries Series(WeatherSite site)
     {
         var typical = Typical();
-        var leap = _rows.Any(row => row is { Month: 2, Day: 29 });
-        var hours = leap && !typical ? TypicalCalendar.Hours + 24 : TypicalCalendar.Hours;
+        var hours = !typical && DateTime.IsLeapYear(_rows[0].Year) ? TypicalCalendar.Hours + 24 : TypicalCalendar.Hours;
         var series = new ObservedSeries(_file, new(typical ? TypicalCalendar.NominalYear : _rows[0].Year, 1, 1, 0, 0), hours)
         {
             Site = site, Source = Source(), Typical = typical,
         };
-        if (typical && leap) series.Notes.Add("29 February of the typical year is left out; the 28th stands for it.");
+        if (typical && HasLeapDay) series.Notes.Add("29 February of the typical year is left out; the 28th stands for it.");
         if (typical && OneYear) series.Notes.Add($"All hours carry the year {_rows[0].Year}; taken as a typical year, since nothing in the header says that it is a real one.");
         return series;
     }
+
+    private bool HasLeapDay => _rows.Exists(row => row is { Month: 2, Day: 29 });
 
     private bool OneYear => _rows.TrueForAll(row => row.Year == _rows[0].Year);
 
@@ -159,8 +160,8 @@ public sealed class EpwReader
             || _lines[5].Contains("AMY", StringComparison.OrdinalIgnoreCase)
             || _lines[5].Contains("actual", StringComparison.OrdinalIgnoreCase)
             || _lines[7].Contains(_rows[0].Year.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal)
-            || (_rows.Exists(row => row is { Month: 2, Day: 29 }) && DateTime.IsLeapYear(_rows[0].Year));
-        return !(OneYear && says);
+            || HasLeapDay;
+        return !(OneYear && says && (!HasLeapDay || DateTime.IsLeapYear(_rows[0].Year)));
     }
 
     private string Source()

@@ -46,8 +46,9 @@ public sealed partial class IsdLiteReader
             else samples.Add(Sample(numbers, number));
         }
 
-        if (_problems.Any) return _problems.Failure();
         samples.Sort((left, right) => left.At.CompareTo(right.At));
+        if (!_problems.Any) HourlyAxis.CheckSpan(samples[0].At, samples[^1].At, _problems);
+        if (_problems.Any) return _problems.Failure();
         var series = new ObservedSeries(_file, HourlyAxis.Start(samples), (int)HourlyAxis.Span(samples)) { Site = _site with { Name = _site.Name ?? _file }, Source = "NOAA NCEI, ISD-Lite; US stations are in the public domain." };
         series.Notes.Add("Humidity is computed from the dew point.");
         if (_site.Longitude is null) series.Notes.Add("Times are UTC, since the file does not say where it was measured.");

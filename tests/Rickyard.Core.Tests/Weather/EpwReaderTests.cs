@@ -121,6 +121,23 @@ public class EpwReaderTests
     }
 
     [Fact]
+    public void Real_leap_year_without_its_29_February_gets_one_from_its_neighbours()
+    {
+        var lines = EpwText.Year(hours: 8784, year: 2016, header: EpwText.Header.Replace("TMY3", "AMY", StringComparison.Ordinal)).Split('\n').Where(line => !line.StartsWith("2016,2,29,", StringComparison.Ordinal));
+        var weather = Good(string.Join('\n', lines));
+        Assert.Equal(8784, weather.Hours.Count);
+        Assert.Contains(weather.Notes, note => note.StartsWith("Temperature missing in 24 of 8784 hours", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Leap_day_of_a_typical_year_is_left_out()
+    {
+        var weather = Good(EpwText.Year((_, fields) => fields[0] = fields[1] == "2" ? "1996" : "1997", hours: 8784, year: 2016));
+        Assert.Equal(8760, weather.Hours.Count);
+        Assert.Contains(weather.Notes, note => note.StartsWith("29 February", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void One_calendar_year_without_a_word_is_taken_as_typical_and_said()
     {
         var weather = Good(EpwText.Year(year: 2005));
