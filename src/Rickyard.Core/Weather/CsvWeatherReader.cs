@@ -137,7 +137,10 @@ public sealed class CsvWeatherReader
         var text = row.Cells[column.Index];
         if (CellText.IsMissing(text)) return null;
         if (CellText.Number(text, DecimalComma) is { } number) return convert(number);
-        _problems.Add(row.Line, $"Column '{column.Header}' holds '{text}', which is not a number.", "Write a number, or leave the cell empty where nothing was measured.");
+        _problems.Add(
+            row.Line,
+            $"Column '{column.Header}' holds '{text}', which is not a number.",
+            "Write a number, or leave the cell empty where nothing was measured.");
         return null;
     }
 
@@ -157,7 +160,9 @@ public sealed class CsvWeatherReader
     {
         if (HourlyAxis.StepMinutes(samples) > HourlyAxis.LongestStepMinutes)
         {
-            _problems.Add(FormattableString.Invariant($"Its rows are about {HourlyAxis.StepMinutes(samples) / 60:0} h apart."), "Give rows at most 6 h apart, or a daily table with highs, lows and rain.");
+            _problems.Add(
+                FormattableString.Invariant($"Its rows are about {HourlyAxis.StepMinutes(samples) / 60:0} h apart."),
+                "Give rows at most 6 h apart, or a daily table with highs, lows and rain.");
         }
 
         HourlyAxis.CheckSpan(samples[0].At, samples[^1].At, _problems);

@@ -29,7 +29,9 @@ internal static class HourlyAxis
     /// <summary>Adds a problem when a period is too long to be meant.</summary>
     public static void CheckSpan(LocalDateTime first, LocalDateTime last, ProblemList problems)
     {
-        if (last.Year - first.Year > LongestYears) problems.Add($"Its rows span {first.Year} to {last.Year}.", $"Give at most {LongestYears} years; look for a wrong date.");
+        if (last.Year - first.Year > LongestYears) problems.Add(
+            $"Its rows span {first.Year} to {last.Year}.",
+            $"Give at most {LongestYears} years; look for a wrong date.");
     }
 
     /// <summary>When the first hour begins.</summary>
@@ -52,7 +54,8 @@ internal static class HourlyAxis
             if (rows.Any(row => row.Rain is not null)) EpwRain.Accumulated(series.Rain, index, Math.Max(1, step), rows.Sum(row => row.Rain ?? 0));
         }
 
-        foreach (var values in new[] { series.Celsius, series.RelativeHumidity, series.WindSpeed, series.GlobalSun, series.StationPressure }) GapFilling.Join(values, step);
+        double?[][] sampled = [series.Celsius, series.RelativeHumidity, series.WindSpeed, series.GlobalSun, series.StationPressure];
+        foreach (var values in sampled) GapFilling.Join(values, step);
         if (repeated > 0) series.Notes.Add($"{repeated} rows are written twice; each counts once.");
         NoteStep(sorted, series);
     }

@@ -41,8 +41,14 @@ public sealed partial class IsdLiteReader
         {
             number++;
             if (line.Length == 0) continue;
-            if (line.Length != Width) _problems.Add(number, $"It has {line.Length} characters; a line of ISD-Lite has {Width}.", "The line is cut or the file is mixed with another: fetch it again.");
-            else if (Numbers(line) is not { } numbers) _problems.Add(number, $"'{line[..13]}...' is not a date and eight whole numbers.", "Fetch the file again.");
+            if (line.Length != Width) _problems.Add(
+                number,
+                $"It has {line.Length} characters; a line of ISD-Lite has {Width}.",
+                "The line is cut or the file is mixed with another: fetch it again.");
+            else if (Numbers(line) is not { } numbers) _problems.Add(
+                number,
+                $"'{line[..13]}...' is not a date and eight whole numbers.",
+                "Fetch the file again.");
             else samples.Add(Sample(numbers, number));
         }
 

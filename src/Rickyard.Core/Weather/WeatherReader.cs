@@ -17,7 +17,10 @@ public static class WeatherReader
         var first = text.TrimStart('\uFEFF', '\r', '\n', ' ').Split('\n', 2)[0].TrimEnd('\r');
         if (first.StartsWith("LOCATION,", StringComparison.OrdinalIgnoreCase)) return EpwReader.Read(name, text, site);
         if (IsdLiteReader.Recognises(first)) return IsdLiteReader.Read(name, text, site);
-        if (first.Contains("FRSHTT", StringComparison.Ordinal)) return ResultOf.Failure<HourlyWeather>(name, "It is a GSOD daily file, which is not read.", "Give the station's hourly file (ISD-Lite), or its Daily Summaries.");
+        if (first.Contains("FRSHTT", StringComparison.Ordinal)) return ResultOf.Failure<HourlyWeather>(
+            name,
+            "It is a GSOD daily file, which is not read.",
+            "Give the station's hourly file (ISD-Lite), or its Daily Summaries.");
         return CsvWeatherReader.Read(name, text, site);
     }
 

@@ -49,7 +49,7 @@ public class EpwReaderTests
     {
         var weather = Good(EpwText.Year((hour, fields) => fields[21] = hour == 200 ? "468.6" : fields[21]));
         Assert.Equal(3, weather.Hours[200].WindSpeed, 1e-9);
-        Assert.Contains(weather.Notes, note => note.Contains("468.6 on line 209", StringComparison.Ordinal));
+        Assert.Contains(weather.Notes, note => note.Contains("(first 468.6, line 209)", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -58,7 +58,7 @@ public class EpwReaderTests
         var weather = Good(EpwText.Year((hour, fields) => fields[8] = hour switch { 50 => "101", 72 => "250", _ => fields[8] }));
         Assert.Equal(1, weather.Hours[50].RelativeHumidity);
         Assert.Equal(0.71, weather.Hours[72].RelativeHumidity, 0.01);
-        Assert.Contains(weather.Notes, note => note.StartsWith("1 relative humidity of 100 to 110 % taken as 100 %", StringComparison.Ordinal));
+        Assert.Contains(weather.Notes, note => note.StartsWith("Relative humidity of 100 to 110 % taken as 100 %, once", StringComparison.Ordinal));
     }
 
     [Fact]
