@@ -16,6 +16,9 @@ public sealed record RackDescription(
     /// <summary>Every problem with the description; none when it can be used.</summary>
     public IEnumerable<Problem> Problems()
     {
-        if (Rows is < 1 or > MostRows) yield return new("rack.rows", $"A rack of {Rows} rows cannot be described.", $"Give 1 to {MostRows} rows, one behind the other.");
+        if (Rows is < 1 or > MostRows) yield return new(
+            "rack.rows",
+            $"A rack of {Rows} rows cannot be described.",
+            $"Give 1 to {MostRows} rows, one behind the other.");
     }
 }

@@ -20,7 +20,8 @@ internal static class ColumnUnits
     /// <summary>Conversion to °C, fraction, m/s, mm, W/m² or Pa; null for a unit we do not know.</summary>
     public static Func<double, double>? Conversion(ColumnRole role, string unit)
     {
-        var plain = unit.ToLowerInvariant().Replace(" ", "", StringComparison.Ordinal).Replace("deg", "", StringComparison.Ordinal).Replace("°", "", StringComparison.Ordinal);
+        var lower = unit.ToLowerInvariant().Replace(" ", "", StringComparison.Ordinal);
+        var plain = lower.Replace("deg", "", StringComparison.Ordinal).Replace("°", "", StringComparison.Ordinal);
         return role switch
         {
             ColumnRole.RelativeHumidity => Humidity(plain),

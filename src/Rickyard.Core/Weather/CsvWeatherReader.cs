@@ -137,7 +137,10 @@ public sealed class CsvWeatherReader
         var text = row.Cells[column.Index];
         if (CellText.IsMissing(text)) return null;
         if (CellText.Number(text, DecimalComma) is { } number) return convert(number);
-        _problems.Add(row.Line, $"Column '{column.Header}' holds '{text}', which is not a number.", "Write a number, or leave the cell empty where nothing was measured.");
+        _problems.Add(
+            row.Line,
+            $"Column '{column.Header}' holds '{text}', which is not a number.",
+            "Write a number, or leave the cell empty where nothing was measured.");
         return null;
     }
 
@@ -157,13 +160,12 @@ public sealed class CsvWeatherReader
     {
         if (HourlyAxis.StepMinutes(samples) > HourlyAxis.LongestStepMinutes)
         {
-            _problems.Add(FormattableString.Invariant($"Its rows are about {HourlyAxis.StepMinutes(samples) / 60:0} h apart."), "Give rows at most 6 h apart, or a daily table with highs, lows and rain.");
-        }
-        else if (HourlyAxis.Span(samples) > HourlyAxis.LongestHours)
-        {
-            _problems.Add($"Its rows span {samples[0].At.Year} to {samples[^1].At.Year}.", "Give at most 60 years; look for a wrong date.");
+            _problems.Add(
+                FormattableString.Invariant($"Its rows are about {HourlyAxis.StepMinutes(samples) / 60:0} h apart."),
+                "Give rows at most 6 h apart, or a daily table with highs, lows and rain.");
         }
 
+        HourlyAxis.CheckSpan(samples[0].At, samples[^1].At, _problems);
         if (_problems.Any) return _problems.Failure();
         var series = new ObservedSeries(_file, HourlyAxis.Start(samples), (int)HourlyAxis.Span(samples)) { Site = Named(), Source = $"Table {_file}; terms: see its provider." };
         series.Notes.AddRange(_notes);

@@ -55,6 +55,7 @@ internal sealed class DailyTableReader
                 Value(ColumnRole.Rain, row), _check.Wind(Value(ColumnRole.Wind, row), row.Line));
         }
 
+        if (!_problems.Any) HourlyAxis.CheckSpan(days.Keys.First().AtMidnight(), days.Keys.Last().AtMidnight(), _problems);
         return _problems.Any ? _problems.Failure() : SeriesCompletion.Complete(Hours(days));
     }
 
@@ -84,12 +85,18 @@ internal sealed class DailyTableReader
         var unit = column.Unit ?? role switch { ColumnRole.Wind => summaries?.Wind, ColumnRole.Rain => summaries?.Rain, _ => summaries?.Temperature };
         if (unit is null || ColumnUnits.Conversion(role, unit) is not { } convert)
         {
-            _problems.Add(_preamble.HeaderIndex + 1, $"Column '{column.Header}' does not say its unit.", $"Write the unit in the header ({ColumnUnits.Allowed(role)}), e.g. '{column.Name} ({ColumnUnits.Allowed(role).Split([',', ' '])[0]})'.");
+            _problems.Add(
+                _preamble.HeaderIndex + 1,
+                $"Column '{column.Header}' does not say its unit.",
+                $"Write the unit in the header ({ColumnUnits.Allowed(role)}), e.g. '{column.Name} ({ColumnUnits.Allowed(role).Split([',', ' '])[0]})'.");
             return null;
         }
 
         if (CellText.Number(row.Cells[column.Index], decimalComma: _header.Separator != ',') is { } number) return convert(number);
-        _problems.Add(row.Line, $"Column '{column.Header}' holds '{row.Cells[column.Index]}', which is not a number.", "Write a number, or leave the cell empty.");
+        _problems.Add(
+            row.Line,
+            $"Column '{column.Header}' holds '{row.Cells[column.Index]}', which is not a number.",
+            "Write a number, or leave the cell empty.");
         return null;
     }
 

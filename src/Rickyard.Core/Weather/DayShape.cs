@@ -27,7 +27,7 @@ internal static class DayShape
 
     /// <summary>
     /// The one vapour pressure whose relative humidities over the day, cut at 1, have the given mean (weather-racks.md, eq. W3): the water in
-    /// the air changes little in a day, the temperature much. [Pa]
+    /// the air changes little in a day, the temperature much. Direct where no hour is saturated, else by halving. [Pa]
     /// </summary>
     /// <param name="celsius">Temperatures of the day. [°C]</param>
     /// <param name="meanHumidity">0 to 1.</param>
@@ -36,7 +36,9 @@ internal static class DayShape
         Span<double> saturation = stackalloc double[24];
         for (var hour = 0; hour < celsius.Length; hour++) saturation[hour] = SaturationOverWater(celsius[hour]);
         saturation = saturation[..celsius.Length];
-        double low = 0, high = MaximumOf(saturation);
+        var low = WithoutCut(saturation, meanHumidity);
+        if (low <= MinimumOf(saturation)) return low;
+        var high = MaximumOf(saturation);
         for (var halving = 0; halving < 50; halving++)
         {
             var middle = (low + high) / 2;
@@ -57,6 +59,21 @@ internal static class DayShape
         double sum = 0;
         foreach (var value in saturation) sum += Math.Min(1, vaporPressure / value);
         return sum / saturation.Length;
+    }
+
+    /// <summary>The answer where no hour is saturated; a lower bound of it elsewhere.</summary>
+    private static double WithoutCut(ReadOnlySpan<double> saturation, double meanHumidity)
+    {
+        double sum = 0;
+        foreach (var value in saturation) sum += 1 / value;
+        return meanHumidity * saturation.Length / sum;
+    }
+
+    private static double MinimumOf(ReadOnlySpan<double> values)
+    {
+        var smallest = values[0];
+        foreach (var value in values) smallest = Math.Min(smallest, value);
+        return smallest;
     }
 
     private static double MaximumOf(ReadOnlySpan<double> values)

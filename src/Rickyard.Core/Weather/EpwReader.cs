@@ -50,7 +50,9 @@ public sealed class EpwReader
     {
         if (_lines.Length <= HeaderLines)
         {
-            _problems.Add($"It has {_lines.Length} lines: a header at most, and no hours.", $"An EPW file has {HeaderLines} header lines and {TypicalCalendar.Hours} hours; fetch it again.");
+            _problems.Add(
+                $"It has {_lines.Length} lines: a header at most, and no hours.",
+                $"An EPW file has {HeaderLines} header lines and {TypicalCalendar.Hours} hours; fetch it again.");
             return;
         }
 
@@ -72,7 +74,10 @@ public sealed class EpwReader
     {
         string Field(int index) => index < fields.Length ? fields[index] : "";
         double? latitude = Number(Field(6)), longitude = Number(Field(7)), elevation = Number(Field(9));
-        if (latitude is not (>= -90 and <= 90)) _problems.Add(1, $"The latitude '{Field(6)}' is not a number from -90 to 90.", "Mend the LOCATION line: LOCATION,city,state,country,source,WMO,latitude,longitude,time zone,elevation.");
+        if (latitude is not (>= -90 and <= 90)) _problems.Add(
+            1,
+            $"The latitude '{Field(6)}' is not a number from -90 to 90.",
+            "Mend the LOCATION line: LOCATION,city,state,country,source,WMO,latitude,longitude,time zone,elevation.");
         if (longitude is not (>= -180 and <= 180)) _problems.Add(1, $"The longitude '{Field(7)}' is not a number from -180 to 180.", "Mend the LOCATION line.");
         var name = string.Join(", ", new[] { Field(1), Field(2), Field(3) }.Where(part => part is not ("" or "-" or "unknown")));
         return new(name.Length > 0 ? name : _file, latitude, longitude, elevation);
@@ -88,7 +93,10 @@ public sealed class EpwReader
             if (expected == 0) expected = fields.Length == FieldsWithoutRain ? FieldsWithoutRain : Fields;
             if (fields.Length != expected)
             {
-                _problems.Add(index + 1, $"It has {fields.Length} fields; every hour of an EPW file has {expected}.", fields.Length < expected ? "The line is cut short or fields are missing: fetch the file again." : "Take out the extra commas.");
+                _problems.Add(
+                    index + 1,
+                    $"It has {fields.Length} fields; every hour of an EPW file has {expected}.",
+                    fields.Length < expected ? "The line is cut short or fields are missing: fetch the file again." : "Take out the extra commas.");
             }
             else
             {
@@ -96,7 +104,9 @@ public sealed class EpwReader
             }
         }
 
-        if (_rows.Count == 0 && !_problems.Any) _problems.Add("It has a header but no hours.", $"An EPW file has {TypicalCalendar.Hours} hours; fetch it again.");
+        if (_rows.Count == 0 && !_problems.Any) _problems.Add(
+            "It has a header but no hours.",
+            $"An EPW file has {TypicalCalendar.Hours} hours; fetch it again.");
     }
 
     private void ReadRow(string[] fields, int line)
@@ -123,7 +133,10 @@ public sealed class EpwReader
         var valid = numbers[0] is > 0 and < 9999 && numbers[1] is >= 1 and <= 12 && numbers[2] >= 1
             && numbers[2] <= CalendarSystem.Iso.GetDaysInMonth(2000, numbers[1]) && numbers[3] is >= 1 and <= 24 && numbers[4] is 0 or 60;
         if (valid) return (numbers[0], numbers[1], numbers[2], numbers[3]);
-        _problems.Add(line, $"'{string.Join(',', fields.Take(5))}' is not a year, month, day, hour (1 to 24) and minute (0 or 60).", "Mend the line, e.g. 1996,1,1,24,0.");
+        _problems.Add(
+            line,
+            $"'{string.Join(',', fields.Take(5))}' is not a year, month, day, hour (1 to 24) and minute (0 or 60).",
+            "Mend the line, e.g. 1996,1,1,24,0.");
         return null;
     }
 
@@ -132,23 +145,27 @@ public sealed class EpwReader
         var text = fields[column - 1];
         if (text.Length == 0) return null;
         if (Number(text) is { } number) return number >= missingFrom ? null : number;
-        _problems.Add(line, $"Field {column} is '{text}', which is not a number.", $"Write a number, or {missingFrom.ToString(CultureInfo.InvariantCulture)} for missing.");
+        _problems.Add(
+            line,
+            $"Field {column} is '{text}', which is not a number.",
+            $"Write a number, or {missingFrom.ToString(CultureInfo.InvariantCulture)} for missing.");
         return null;
     }
 
     private ObservedSeries Series(WeatherSite site)
     {
         var typical = Typical();
-        var leap = _rows.Any(row => row is { Month: 2, Day: 29 });
-        var hours = leap && !typical ? TypicalCalendar.Hours + 24 : TypicalCalendar.Hours;
+        var hours = !typical && DateTime.IsLeapYear(_rows[0].Year) ? TypicalCalendar.Hours + 24 : TypicalCalendar.Hours;
         var series = new ObservedSeries(_file, new(typical ? TypicalCalendar.NominalYear : _rows[0].Year, 1, 1, 0, 0), hours)
         {
             Site = site, Source = Source(), Typical = typical,
         };
-        if (typical && leap) series.Notes.Add("29 February of the typical year is left out; the 28th stands for it.");
+        if (typical && HasLeapDay) series.Notes.Add("29 February of the typical year is left out; the 28th stands for it.");
         if (typical && OneYear) series.Notes.Add($"All hours carry the year {_rows[0].Year}; taken as a typical year, since nothing in the header says that it is a real one.");
         return series;
     }
+
+    private bool HasLeapDay => _rows.Exists(row => row is { Month: 2, Day: 29 });
 
     private bool OneYear => _rows.TrueForAll(row => row.Year == _rows[0].Year);
 
@@ -159,8 +176,8 @@ public sealed class EpwReader
             || _lines[5].Contains("AMY", StringComparison.OrdinalIgnoreCase)
             || _lines[5].Contains("actual", StringComparison.OrdinalIgnoreCase)
             || _lines[7].Contains(_rows[0].Year.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal)
-            || (_rows.Exists(row => row is { Month: 2, Day: 29 }) && DateTime.IsLeapYear(_rows[0].Year));
-        return !(OneYear && says);
+            || HasLeapDay;
+        return !(OneYear && says && (!HasLeapDay || DateTime.IsLeapYear(_rows[0].Year)));
     }
 
     private string Source()
@@ -204,7 +221,7 @@ public sealed class EpwReader
         series.Rain[index] = row.RainHours == 1 ? row.Rain : null;
     }
 
-    private static double? Number(string text) => double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number) ? number : null;
+    private static double? Number(string text) => CellText.Number(text, decimalComma: false);
 
     private static string Start(string line) => line.Length <= 20 ? line : line[..20] + "...";
 }

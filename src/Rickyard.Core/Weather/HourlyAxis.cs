@@ -13,8 +13,8 @@ internal static class HourlyAxis
 
     private const long MinutesAnHour = 60;
 
-    /// <summary>Longest period read. [h]</summary>
-    public const int LongestHours = 60 * TypicalCalendar.Hours;
+    /// <summary>Longest period read. [a]</summary>
+    public const int LongestYears = 60;
 
     /// <summary>Median minutes between successive rows; 60 where there is one row.</summary>
     public static double StepMinutes(IReadOnlyList<WeatherSample> sorted)
@@ -25,6 +25,14 @@ internal static class HourlyAxis
 
     /// <summary>How many hours the rows span.</summary>
     public static long Span(IReadOnlyList<WeatherSample> sorted) => HourOf(sorted[0].At, sorted[^1].At) + 1;
+
+    /// <summary>Adds a problem when a period is too long to be meant.</summary>
+    public static void CheckSpan(LocalDateTime first, LocalDateTime last, ProblemList problems)
+    {
+        if (last.Year - first.Year > LongestYears) problems.Add(
+            $"Its rows span {first.Year} to {last.Year}.",
+            $"Give at most {LongestYears} years; look for a wrong date.");
+    }
 
     /// <summary>When the first hour begins.</summary>
     public static LocalDateTime Start(IReadOnlyList<WeatherSample> sorted) => EndOfHour(sorted[0].At).PlusHours(-1);
@@ -46,7 +54,8 @@ internal static class HourlyAxis
             if (rows.Any(row => row.Rain is not null)) EpwRain.Accumulated(series.Rain, index, Math.Max(1, step), rows.Sum(row => row.Rain ?? 0));
         }
 
-        foreach (var values in new[] { series.Celsius, series.RelativeHumidity, series.WindSpeed, series.GlobalSun, series.StationPressure }) GapFilling.Join(values, step);
+        double?[][] sampled = [series.Celsius, series.RelativeHumidity, series.WindSpeed, series.GlobalSun, series.StationPressure];
+        foreach (var values in sampled) GapFilling.Join(values, step);
         if (repeated > 0) series.Notes.Add($"{repeated} rows are written twice; each counts once.");
         NoteStep(sorted, series);
     }

@@ -41,13 +41,20 @@ public sealed partial class IsdLiteReader
         {
             number++;
             if (line.Length == 0) continue;
-            if (line.Length != Width) _problems.Add(number, $"It has {line.Length} characters; a line of ISD-Lite has {Width}.", "The line is cut or the file is mixed with another: fetch it again.");
-            else if (Numbers(line) is not { } numbers) _problems.Add(number, $"'{line[..13]}...' is not a date and eight whole numbers.", "Fetch the file again.");
+            if (line.Length != Width) _problems.Add(
+                number,
+                $"It has {line.Length} characters; a line of ISD-Lite has {Width}.",
+                "The line is cut or the file is mixed with another: fetch it again.");
+            else if (Numbers(line) is not { } numbers) _problems.Add(
+                number,
+                $"'{line[..13]}...' is not a date and eight whole numbers.",
+                "Fetch the file again.");
             else samples.Add(Sample(numbers, number));
         }
 
-        if (_problems.Any) return _problems.Failure();
         samples.Sort((left, right) => left.At.CompareTo(right.At));
+        if (!_problems.Any) HourlyAxis.CheckSpan(samples[0].At, samples[^1].At, _problems);
+        if (_problems.Any) return _problems.Failure();
         var series = new ObservedSeries(_file, HourlyAxis.Start(samples), (int)HourlyAxis.Span(samples)) { Site = _site with { Name = _site.Name ?? _file }, Source = "NOAA NCEI, ISD-Lite; US stations are in the public domain." };
         series.Notes.Add("Humidity is computed from the dew point.");
         if (_site.Longitude is null) series.Notes.Add("Times are UTC, since the file does not say where it was measured.");

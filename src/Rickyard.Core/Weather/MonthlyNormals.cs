@@ -42,7 +42,9 @@ public sealed record MonthlyNormals(
     {
         var year = weather.AsTypicalYear();
         if (!year.TryGet(out var typical)) return ResultOf.Failure<MonthlyNormals>(year.Problems);
-        var days = typical.Hours.Chunk(24).Select((hours, day) => (Month: TypicalCalendar.MonthOf(day), Hours: hours)).ToLookup(day => day.Month, day => day.Hours);
+        var days = typical.Hours.Chunk(24)
+            .Select((hours, day) => (Month: TypicalCalendar.MonthOf(day), Hours: hours))
+            .ToLookup(day => day.Month, day => day.Hours);
         return ResultOf.Success(new MonthlyNormals(
             weather.Name, "", "", weather.Latitude, weather.Longitude, weather.ElevationMetres,
             [.. Enumerable.Range(0, 12).Select(month => Means([.. days[month]]))],

@@ -40,12 +40,12 @@ internal sealed class ReadingCheck
     /// <summary>What was refused or cut, each a sentence.</summary>
     public IEnumerable<string> Notes()
     {
-        if (_cut > 0) yield return $"{Counted(_cut, "relative humidity")} of 100 to 110 % taken as 100 %.";
+        if (_cut > 0) yield return $"Relative humidity of 100 to 110 % taken as 100 %, {Times(_cut)}.";
         foreach (var (what, refused) in _refused)
         {
             yield return string.Create(
                 CultureInfo.InvariantCulture,
-                $"{Counted(refused.Count, "value")} refused as impossible ({what}; the first is {refused.First:0.#} on line {refused.Line}) and treated as missing.");
+                $"Refused as impossible and treated as missing, {Times(refused.Count)}: {what} (first {refused.First:0.#}, line {refused.Line}).");
         }
     }
 
@@ -57,5 +57,5 @@ internal sealed class ReadingCheck
         return null;
     }
 
-    private static string Counted(int count, string what) => count == 1 ? $"1 {what}" : $"{count} {what}s".Replace("humiditys", "humidities", StringComparison.Ordinal);
+    private static string Times(int count) => count == 1 ? "once" : $"{count} times";
 }

@@ -164,14 +164,20 @@ internal sealed class SeriesCompletion
     {
         if (!Site.Placed)
         {
-            _problems.Add(new(_series.File, "Rain is missing, and the file does not say where it was measured.", "Say where (latitude and longitude, or a known place), so that rain can be drawn from the nearest monthly normals."));
+            _problems.Add(new(
+                _series.File,
+                "Rain is missing, and the file does not say where it was measured.",
+                "Say where (latitude and longitude, or a known place), so that rain can be drawn from the nearest monthly normals."));
             return null;
         }
 
         var near = RainSource.Near(Site.Latitude!.Value, Site.Longitude!.Value);
         if (near is not null) return near;
         if (MonthlyNormals.FromHours(Weather()).TryGet(out var own)) return RainSource.Alike(own);
-        _problems.Add(new(_series.File, $"Rain is missing, and no place with known rain lies within {RainSource.NearKilometres} km.", "Give a file with rain, or a full year, so that a place of like climate can be found."));
+        _problems.Add(new(
+            _series.File,
+            $"Rain is missing, and no place with known rain lies within {RainSource.NearKilometres} km.",
+            "Give a file with rain, or a full year, so that a place of like climate can be found."));
         return null;
     }
 

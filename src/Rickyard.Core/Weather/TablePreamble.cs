@@ -29,7 +29,7 @@ internal sealed record TablePreamble(WeatherSite Site, double? UtcOffsetHours, i
         var values = Pairs(lines);
         return values is null
             ? null
-            : new("Open-Meteo grid cell", Number(values, "latitude"), Number(values, "longitude"), Number(values, "elevation"));
+            : Placed("Open-Meteo grid cell", Number(values, "latitude"), Number(values, "longitude"), Number(values, "elevation"));
     }
 
     private static double? OffsetOf(string[] lines) => Pairs(lines) is { } values && Number(values, "utc_offset_seconds") is { } seconds ? seconds / 3600 : null;
@@ -49,8 +49,12 @@ internal sealed record TablePreamble(WeatherSite Site, double? UtcOffsetHours, i
         var parts = lines.SelectMany(line => line.Split([',', ';'])).Select(part => part.Split(':', 2, StringSplitOptions.TrimEntries)).Where(part => part.Length == 2).ToArray();
         double? Labelled(string label) => parts.Where(part => part[0].StartsWith(label, StringComparison.OrdinalIgnoreCase)).Select(part => Number(part[1])).FirstOrDefault(value => value is not null);
         var name = Array.Find(parts, part => part[0].StartsWith("Station Name", StringComparison.OrdinalIgnoreCase))?[1];
-        return new(name, Labelled("Latitude"), Labelled("Longitude"), Labelled("Elevation") ?? Labelled("Station Height"));
+        return Placed(name, Labelled("Latitude"), Labelled("Longitude"), Labelled("Elevation") ?? Labelled("Station Height"));
     }
+
+    /// <summary>A position only where latitude and longitude can be such.</summary>
+    private static WeatherSite Placed(string? name, double? latitude, double? longitude, double? elevation) =>
+        latitude is >= -90 and <= 90 && longitude is >= -180 and <= 180 ? new(name, latitude, longitude, elevation) : new(name, ElevationMetres: elevation);
 
     private static double? Number(Dictionary<string, string> values, string key) => values.TryGetValue(key, out var text) ? Number(text) : null;
 

@@ -45,7 +45,10 @@ internal sealed class TableRows
 
             blankBefore = false;
             if (cells.Length == header.Columns.Length) rows.Add((index + 1, cells));
-            else problems.Add(index + 1, $"It has {cells.Length} fields; the header has {header.Columns.Length}.", "Mend or take out the line; a cut last line means that the file is not complete.");
+            else problems.Add(
+                index + 1,
+                $"It has {cells.Length} fields; the header has {header.Columns.Length}.",
+                "Mend or take out the line; a cut last line means that the file is not complete.");
         }
 
         return new(header, problems, rows) { SecondBlock = second };

@@ -11,12 +11,16 @@ public static class WeatherReader
     /// <param name="site">What the person says beyond the file.</param>
     public static Result<HourlyWeather> Read(string name, string text, WeatherSite? site = null)
     {
+        if (site?.Problems().ToList() is { Count: > 0 } problems) return ResultOf.Failure<HourlyWeather>(problems);
         if (string.IsNullOrWhiteSpace(text)) return ResultOf.Failure<HourlyWeather>(name, "The file is empty.", Allowed);
         if (text.Contains('\0', StringComparison.Ordinal)) return ResultOf.Failure<HourlyWeather>(name, "It is not a text file.", Allowed);
         var first = text.TrimStart('\uFEFF', '\r', '\n', ' ').Split('\n', 2)[0].TrimEnd('\r');
         if (first.StartsWith("LOCATION,", StringComparison.OrdinalIgnoreCase)) return EpwReader.Read(name, text, site);
         if (IsdLiteReader.Recognises(first)) return IsdLiteReader.Read(name, text, site);
-        if (first.Contains("FRSHTT", StringComparison.Ordinal)) return ResultOf.Failure<HourlyWeather>(name, "It is a GSOD daily file, which is not read.", "Give the station's hourly file (ISD-Lite), or its Daily Summaries.");
+        if (first.Contains("FRSHTT", StringComparison.Ordinal)) return ResultOf.Failure<HourlyWeather>(
+            name,
+            "It is a GSOD daily file, which is not read.",
+            "Give the station's hourly file (ISD-Lite), or its Daily Summaries.");
         return CsvWeatherReader.Read(name, text, site);
     }
 

@@ -49,7 +49,7 @@ public class EpwReaderTests
     {
         var weather = Good(EpwText.Year((hour, fields) => fields[21] = hour == 200 ? "468.6" : fields[21]));
         Assert.Equal(3, weather.Hours[200].WindSpeed, 1e-9);
-        Assert.Contains(weather.Notes, note => note.Contains("468.6 on line 209", StringComparison.Ordinal));
+        Assert.Contains(weather.Notes, note => note.Contains("(first 468.6, line 209)", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -58,7 +58,7 @@ public class EpwReaderTests
         var weather = Good(EpwText.Year((hour, fields) => fields[8] = hour switch { 50 => "101", 72 => "250", _ => fields[8] }));
         Assert.Equal(1, weather.Hours[50].RelativeHumidity);
         Assert.Equal(0.71, weather.Hours[72].RelativeHumidity, 0.01);
-        Assert.Contains(weather.Notes, note => note.StartsWith("1 relative humidity of 100 to 110 % taken as 100 %", StringComparison.Ordinal));
+        Assert.Contains(weather.Notes, note => note.StartsWith("Relative humidity of 100 to 110 % taken as 100 %, once", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -118,6 +118,23 @@ public class EpwReaderTests
         Assert.False(weather.Typical);
         Assert.Equal(8784, weather.Hours.Count);
         Assert.Equal(new LocalDateTime(2016, 1, 1, 0, 0), weather.Start);
+    }
+
+    [Fact]
+    public void Real_leap_year_without_its_29_February_gets_one_from_its_neighbours()
+    {
+        var lines = EpwText.Year(hours: 8784, year: 2016, header: EpwText.Header.Replace("TMY3", "AMY", StringComparison.Ordinal)).Split('\n').Where(line => !line.StartsWith("2016,2,29,", StringComparison.Ordinal));
+        var weather = Good(string.Join('\n', lines));
+        Assert.Equal(8784, weather.Hours.Count);
+        Assert.Contains(weather.Notes, note => note.StartsWith("Temperature missing in 24 of 8784 hours", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Leap_day_of_a_typical_year_is_left_out()
+    {
+        var weather = Good(EpwText.Year((_, fields) => fields[0] = fields[1] == "2" ? "1996" : "1997", hours: 8784, year: 2016));
+        Assert.Equal(8760, weather.Hours.Count);
+        Assert.Contains(weather.Notes, note => note.StartsWith("29 February", StringComparison.Ordinal));
     }
 
     [Fact]
