@@ -16,9 +16,6 @@ internal sealed class CaseAir(DryingCase drying, IReadOnlyDictionary<WeatherName
     /// <summary>Air that passes wood closed up in its own vapour: next to none. [m³ s⁻¹ m⁻²]</summary>
     private const double ClosedUp = 1e-9;
 
-    /// <summary>Spread of the logarithm of air speed indoors, as outdoors.</summary>
-    private const double SpeedSpread = 0.5;
-
     /// <summary>Air of some periods of the case.</summary>
     /// <param name="periods">Periods in order, none of them a further split; the last is held.</param>
     /// <param name="startDay">Days from the start of the case at which the first begins.</param>
@@ -68,19 +65,15 @@ internal sealed class CaseAir(DryingCase drying, IReadOnlyDictionary<WeatherName
 
     private static Surroundings Steady(SteadyPeriod steady, Split split, RackFactors factors)
     {
-        var kelvins = steady.Celsius + Temperature.IcePointKelvins;
-        var speed = (steady.Speed ?? SurfaceTransfer.StillIndoorSpeed) * Math.Pow(factors.Wind, SpeedSpread / new RackUncertainty().Wind);
-        return new(
-            kelvins, steady.RelativeHumidity * SaturationPressure.OverWater(kelvins),
-            SurfaceTransfer.ConvectiveCoefficient(speed, split.SurfaceDiameter, kelvins));
+        var speed = (steady.Speed ?? SurfaceTransfer.StillIndoorSpeed) * factors.Wind;
+        return IndoorAir.Surroundings(
+            Temperature.FromCelsius(steady.Celsius), RelativeHumidity.FromFraction(steady.RelativeHumidity), split.SurfaceDiameter, Speed.FromMetresPerSecond(speed));
     }
 
     private static Surroundings Rest(RestPeriod rest, Split split)
     {
-        var kelvins = rest.Celsius + Temperature.IcePointKelvins;
-        return new(
-            kelvins, 0.5 * SaturationPressure.OverWater(kelvins),
-            SurfaceTransfer.ConvectiveCoefficient(SurfaceTransfer.StillIndoorSpeed, split.SurfaceDiameter, kelvins), FreshAir: ClosedUp);
+        var still = IndoorAir.Surroundings(Temperature.FromCelsius(rest.Celsius), RelativeHumidity.FromFraction(0.5), split.SurfaceDiameter);
+        return still with { FreshAir = ClosedUp };
     }
 
     private Surroundings[] Rack(RackPeriod rack, double startDay, double days, Split split, int? member, int seed, RackFactors factors, ISet<string> notes)

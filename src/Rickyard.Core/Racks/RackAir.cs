@@ -37,7 +37,7 @@ public static class RackAir
         return new(
             kelvins,
             hour.RelativeHumidity * Air.SaturationPressure.OverWater(kelvins),
-            StackConvection.ConvectiveCoefficient(between, stack.SplitSize, kelvins),
+            Air.SurfaceTransfer.ConvectiveCoefficient(between, stack.SplitSize, kelvins),
             StackSun.Absorbed(hour.GlobalSun, hour.Rain, rack, stack, factors.Sun),
             sides,
             ends,

@@ -128,7 +128,7 @@ public sealed class CsvWeatherReader
     private double? OffsetOfColumn => _header[ColumnRole.Time] is { } time && (time.Unit is "utc" or "z" || time.Name.EndsWith("utc", StringComparison.Ordinal)) ? 0 : null;
 
     private double? Pressure((int Line, string[] Cells) row) => Value(ColumnRole.StationPressure, row)
-        ?? (Value(ColumnRole.SeaLevelPressure, row) is { } seaLevel ? StandardAtmosphere.Pressure(_site.ElevationMetres ?? 0, seaLevel) : null);
+        ?? (Value(ColumnRole.SeaLevelPressure, row) is { } seaLevel ? StationPressure.FromSeaLevel(_site.ElevationMetres ?? 0, seaLevel) : null);
 
     private double? Value(ColumnRole role, (int Line, string[] Cells) row)
     {

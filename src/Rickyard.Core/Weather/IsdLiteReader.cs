@@ -84,7 +84,7 @@ public sealed partial class IsdLiteReader
             _check.Wind(Tenths(4), line),
             Tenths(6) is { } rain ? _check.Rain(Math.Max(0, rain), line) : null,
             null,
-            _check.Pressure(Tenths(2) is { } hectopascals ? StandardAtmosphere.Pressure(_site.ElevationMetres ?? 0, 100 * hectopascals) : null, line));
+            _check.Pressure(Tenths(2) is { } hectopascals ? StationPressure.FromSeaLevel(_site.ElevationMetres ?? 0, 100 * hectopascals) : null, line));
     }
 
     [GeneratedRegex(@"^\d{4} (0\d|1[0-2]) ([0-2]\d|3[01]) ([01]\d|2[0-3]) [-\d ]{5} ")]

@@ -115,7 +115,7 @@ internal sealed class SeriesCompletion
     {
         var pressure = _series.StationPressure;
         if (pressure.Any(value => value is not null)) GapFilling.Fill(pressure);
-        var usual = StandardAtmosphere.Pressure(Site.ElevationMetres ?? 0);
+        var usual = StationPressure.At(Site.ElevationMetres ?? 0);
         for (var hour = 0; hour < pressure.Length; hour++) pressure[hour] ??= usual;
     }
 

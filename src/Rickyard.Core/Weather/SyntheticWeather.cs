@@ -21,7 +21,7 @@ public static class SyntheticWeather
         var days = new SyntheticDays(normals, rain.Normals, seed, variability ?? WeatherVariability.Usual);
         var count = (start.Hour + hours + 23) / 24;
         var drawn = days.Draw(start.Date, count);
-        var spread = DaysToHours.Spread(start.Date, drawn, normals.Latitude, StandardAtmosphere.Pressure(normals.ElevationMetres));
+        var spread = DaysToHours.Spread(start.Date, drawn, normals.Latitude, StationPressure.At(normals.ElevationMetres));
         return new(
             normals.Name, normals.Latitude, normals.Longitude, normals.ElevationMetres, start,
             [.. spread.Skip(start.Hour).Take(hours)], Notes(normals, rain), normals.Source);
