@@ -22,7 +22,7 @@ public class RackAirTests
         for (var hour = 0; hour < air.Length; hour++)
         {
             Assert.Equal(Year.Hours[hour].Celsius + 273.15, air[hour].TemperatureKelvins, 1e-9);
-            Assert.Equal(Year.Hours[hour].RelativeHumidity * Air.SaturationPressure.OverWater(air[hour].TemperatureKelvins), air[hour].VaporPressure, 1e-9);
+            Assert.Equal(Year.Hours[hour].RelativeHumidity * Core.Air.SaturationPressure.OverWater(air[hour].TemperatureKelvins), air[hour].VaporPressure, 1e-9);
         }
     }
 
