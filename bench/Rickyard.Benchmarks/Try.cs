@@ -40,6 +40,34 @@ internal static class Try
     }
     public static void Run(string[] args)
     {
+        if (args is [_, "heat"])
+        {
+            foreach (var speed in new[] { 1.0, 2.0, 3.0 })
+            {
+            var misses = new Dictionary<string, List<double>> { ["0.0"] = [], ["5.6"] = [] };
+            foreach (var line in File.ReadLines("tests/Rickyard.Testing/Reference/Drying/heating_times_table_20_4.csv").Where(l => !l.StartsWith('#')).Skip(1))
+            {
+                var c = line.Split(',');
+                var size = c[1].Split('x').Select(double.Parse).ToArray();
+                var name = c[0] switch { "red oak" => "northern red oak", "basswood" => "yellow-poplar", "aspen" => "quaking aspen", var n => n };
+                var sp = SpeciesCatalogue.Find(name).Value!;
+                var rho = sp.BasicDensity.Value.KilogramsPerCubicMetre * (c[0] == "basswood" ? 0.32 / 0.40 : 1);
+                double t = 157.0, tw = t - double.Parse(c[2]) * 1.8;
+                var air = MoistAir.FromWetBulb(Temperature.FromFahrenheit(t), Temperature.FromFahrenheit(tw), Pressure.StandardAtmosphere).Value!;
+                var block = Split.Block(Length.FromInches(Math.Max(size[0], size[1])), Length.FromInches(Math.Min(size[0], size[1])), Length.FromInches(48));
+                var h = SurfaceTransfer.ConvectiveCoefficient(speed, Math.Min(size[0], size[1]) * 0.0254, Temperature.FromFahrenheit(t).Kelvins);
+                var series = AirSeries.Steady(new(Temperature.FromFahrenheit(t).Kelvins, air.VaporPressure.Pascals, h));
+                var green = sp.GreenMoisture.Mean; if (c[0] == "basswood") green = 1.05;
+                var hs = new HeatedSplit(SplitGrid.For(block), MobilityTable.Of(new(rho, WaterMobility.FreeWaterOf(sp.Anatomy))), new(rho), series, green, (60 - 32) / 1.8);
+                var time = hs.TimeToReach((133 - 32) / 1.8, 60, 36000) / 60 ?? double.NaN;
+                var published = double.Parse(c[3]);
+                misses[c[2]].Add((time - published) / published);
+                if (speed == 2) Console.WriteLine($"{c[0],-12} {c[1],-6} {c[2]}  published {published,4} predicted {time,6:0.0}  {100 * (time - published) / published,5:0} %  h {h:0.0} M {green:0.00}");
+            }
+            foreach (var (k, v) in misses) Console.WriteLine($"speed {speed}: depression {k}: median abs {100 * v.Select(Math.Abs).Order().ElementAt(v.Count / 2):0.0} %, median {100 * v.Order().ElementAt(v.Count / 2):0.0} worst {100 * v.Max(Math.Abs):0.0}");
+            }
+            return;
+        }
         if (args is [_, "year"])
         {
             var sc = WeatherScenario.FromNormals(NormalsCatalogue.Find("Des Moines, Iowa").Value!);

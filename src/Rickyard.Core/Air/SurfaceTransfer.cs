@@ -78,4 +78,13 @@ public static class SurfaceTransfer
     /// <param name="meanKelvins">Mean temperature of face and surroundings. [K]</param>
     public static double RadiativeCoefficient(double emissivity, double meanKelvins) =>
         4 * emissivity * StefanBoltzmann * meanKelvins * meanKelvins * meanKelvins;
+
+    /// <summary>
+    /// Vapour carries air along with it: over a hot wet face the flux is higher than by diffusion alone by P over the mean pressure of dry air in the film
+    /// (Stefan flow; Incropera ch. 6, from memory). 1.01 over cool wood, 1.4 in saturated air at 70 °C.
+    /// </summary>
+    /// <param name="pressure">Total. [Pa]</param>
+    /// <param name="atSurface">Vapour pressure at the face. [Pa]</param>
+    /// <param name="inAir">Vapour pressure in the air. [Pa]</param>
+    public static double StefanFactor(double pressure, double atSurface, double inAir) => pressure / Math.Max(0.05 * pressure, pressure - (atSurface + inAir) / 2);
 }

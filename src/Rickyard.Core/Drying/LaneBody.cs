@@ -15,7 +15,7 @@ internal sealed class LaneBody(SplitGrid grid, LaneWood wood, MobilityTable tabl
     private readonly double _area = grid.OuterFaces.Sum(face => face.Area);
     private readonly double _dryMass = grid.Volumes.Sum() * wood.BasicDensity;
     private double _before = Temperature.IcePointKelvins + 20, _kelvins = Temperature.IcePointKelvins + 20;
-    private double _capacity, _latent, _rowCelsius = double.NaN, _rowGain = double.NaN, _mobilityGain = 1;
+    private double _heldWood, _capacity, _latent, _rowCelsius = double.NaN, _rowGain = double.NaN, _mobilityGain = 1;
 
     /// <summary>What the member has of its own.</summary>
     internal LaneWood Wood => wood;
@@ -61,19 +61,30 @@ internal sealed class LaneBody(SplitGrid grid, LaneWood wood, MobilityTable tabl
         _mobilityGain = air.MobilityGain;
         _kelvins = _before;
         VaporPressure = air.VaporPressure;
-        FilmConductance = SurfaceTransfer.VaporConductance(air.ConvectiveCoefficient, air.Kelvins, pressure);
+        Warm(air);
+        FilmConductance = SurfaceTransfer.VaporConductance(air.ConvectiveCoefficient, air.Kelvins, pressure)
+            * SurfaceTransfer.StefanFactor(pressure, Saturation, air.VaporPressure);
         Rain = (air.RainOnSides, air.RainOnEnds);
         var moisture = MeanMoisture(state, lanes);
         _capacity = _dryMass * WoodThermal.HeatCapacity(moisture, _kelvins);
         _latent = HeatOfSorption.OfEvaporation(Math.Min(moisture, 0.3), _kelvins);
-        Warm(air);
         if (double.IsNaN(_rowCelsius)) RefreshRow();
+    }
+
+    /// <summary>Whether temperatures are given from outside instead of settled here.</summary>
+    internal bool IsHeld { get; private set; }
+
+    /// <summary>Give the temperatures from outside: of the wood for its diffusivities, of its surface for its vapour pressure. [K]</summary>
+    internal void Hold(double woodKelvins, double surfaceKelvins)
+    {
+        (IsHeld, _heldWood, _before) = (true, woodKelvins, surfaceKelvins);
     }
 
     /// <summary>One Newton step on temperature and vapour pressure together.</summary>
     /// <returns>Whether both stayed where they were.</returns>
     internal bool Settle(in StepAir air, double step)
     {
+        if (IsHeld) return true;
         double radiative = SurfaceTransfer.RadiativeCoefficient(SurfaceTransfer.WoodEmissivity, air.Kelvins), convective = Convective(air);
         double storage = _capacity / (step * _area), gain = convective + radiative, fresh = air.FreshAir / (VaporGasConstant * air.Kelvins);
         var (evaporation, byVapor, bySaturation) = (Sums.Vapor / _area, Sums.ByVapor / _area, Sums.BySaturation / _area);
@@ -102,10 +113,11 @@ internal sealed class LaneBody(SplitGrid grid, LaneWood wood, MobilityTable tabl
     /// <summary>Bring the diffusivities to the settled temperature.</summary>
     internal void RefreshRow()
     {
-        if (Math.Abs(Celsius - _rowCelsius) < RowTolerance && Math.Abs(_mobilityGain - _rowGain) < 1e-3) return;
-        (_rowCelsius, _rowGain) = (Celsius, _mobilityGain);
+        var celsius = IsHeld ? _heldWood - Temperature.IcePointKelvins : Celsius;
+        if (Math.Abs(celsius - _rowCelsius) < RowTolerance && Math.Abs(_mobilityGain - _rowGain) < 1e-3) return;
+        (_rowCelsius, _rowGain) = (celsius, _mobilityGain);
         var density = Math.Pow(wood.BasicDensity / table.Mobility.BasicDensity, WaterMobility.DensityExponent);
-        table.Blend(Celsius, wood.Bound * density * _mobilityGain, wood.Bound * wood.Free, Row.Values);
+        table.Blend(celsius, wood.Bound * density * _mobilityGain, wood.Bound * wood.Free, Row.Values);
     }
 
     /// <summary>Convection from the air fed in: the air at the wood is cooler where little passes.</summary>

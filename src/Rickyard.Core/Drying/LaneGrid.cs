@@ -39,11 +39,25 @@ public sealed class LaneGrid
         OuterInverseDepths = Interleave(grid => [.. grid.OuterFaces.Select(face => Anisotropy(face.Normal, polar) / face.Depth)]);
     }
 
+    private LaneGrid(LaneGrid from, double[] volumes, double[][] conductance)
+    {
+        (Layout, Grids, Lanes, Volumes, _conductance) = (from.Layout, from.Grids, from.Lanes, volumes, conductance);
+        InverseVolumes = [.. volumes.Select(v => 1 / v)];
+        (OuterCells, OuterAreas) = (from.OuterCells, from.OuterAreas);
+        OuterInverseDepths = [.. from.Layout.OuterFaces.Select(face => 1 / face.Depth)];
+    }
+
     /// <summary>The grid of the first lane; all lanes have its cell counts and faces.</summary>
     public SplitGrid Layout { get; }
 
     /// <summary>The grid of each lane.</summary>
     public IReadOnlyList<SplitGrid> Grids { get; }
+
+    /// <summary>The same cells for heat: volumes times heat capacity stand for volumes, and across the grain all directions conduct alike. One lane only.</summary>
+    /// <param name="capacity">Heat capacity of each cell per volume. [J m⁻³ K⁻¹]</param>
+    internal LaneGrid ForHeat(double[] capacity) => Lanes == 1
+        ? new(this, [.. Volumes.Select((volume, cell) => volume * capacity[cell])], [.. Enum.GetValues<Axis>().Select(Layout.Conductance)])
+        : throw new InvalidOperationException("Heat is followed as a field in one split at a time.");
 
     /// <summary>1 or 4.</summary>
     public int Lanes { get; }

@@ -1,7 +1,6 @@
 using System.Numerics.Tensors;
-using Rickyard.Core.Air;
+using Rickyard.Core.Quantities;
 using Rickyard.Core.Splits;
-using Rickyard.Core.Wood;
 
 namespace Rickyard.Core.Drying;
 
@@ -42,6 +41,13 @@ public sealed class SplitLaw : TransportLaw
     {
         foreach (var body in _bodies) body.SetCelsius(celsius);
     }
+
+    /// <summary>Give a lone split's temperatures from outside, where heat is followed as a field: of the wood and of its surface. [°C]</summary>
+    internal void Hold(double woodCelsius, double surfaceCelsius) =>
+        _bodies[0].Hold(woodCelsius + Temperature.IcePointKelvins, surfaceCelsius + Temperature.IcePointKelvins);
+
+    /// <summary>Humidity found at each outer face, interleaved.</summary>
+    internal ReadOnlySpan<double> SurfaceHumidity => _film.Humidity;
 
     /// <summary>Air over the last step.</summary>
     public StepAir Air { get; private set; }

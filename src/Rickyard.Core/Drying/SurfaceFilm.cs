@@ -44,6 +44,9 @@ internal sealed class SurfaceFilm
         Array.Fill(_humidity, 0.6);
     }
 
+    /// <summary>Humidity found at each face.</summary>
+    internal ReadOnlySpan<double> Humidity => _humidity.AsSpan(0, _count);
+
     /// <summary>Solve every face at the bodies' present temperature and keep each body's sums.</summary>
     internal void Exchange(ReadOnlySpan<double> state)
     {
