@@ -76,7 +76,7 @@ internal static class Try
             w.Restart(); var sp = W(0.09, 60, 0.406);
             var air = RackAir.Surroundings(hours, new(RackCover.Top, RackSun.Full, RackWind.Open, 1), new(sp.SurfaceDiameter, sp.Length)); Console.WriteLine($"rack {w.ElapsedMilliseconds} ms");
             w.Restart(); var series = AirSeries.Of(air, 3600); Console.WriteLine($"series {w.ElapsedMilliseconds} ms");
-            foreach (var lanes in new[] { 1, 4, 1, 4, 1, 4 })
+            foreach (var lanes in new[] { 1, 4, 4, 4, 4, 4, 4, 4 })
             {
                 w.Restart();
                 var solver = new SplitSolver([.. Enumerable.Repeat(0, lanes).Select(i => SplitGrid.For(sp.ScaledAcross(1 + 0.1 * i)))], MobilityTable.Of(new(560, 1e-9)), [.. Enumerable.Repeat(0, lanes).Select(i => new LaneWood(560, 1 + .2 * i))], series);

@@ -12,6 +12,9 @@ namespace Rickyard.Core.Drying;
 internal sealed class LaneBody(SplitGrid grid, LaneWood wood, MobilityTable table, double pressure)
 {
     private const double VaporGasConstant = 461.5, AirHeatPerVolume = 1200, RowTolerance = 0.02;
+
+    /// <summary>Newton stops after a change this small (in vapour pressure: of saturation); its square bounds what is left.</summary>
+    private const double NewtonKelvins = 0.2, NewtonVapor = 0.01;
     private readonly double _area = grid.OuterFaces.Sum(face => face.Area);
     private readonly double _dryMass = grid.Volumes.Sum() * wood.BasicDensity;
     private double _before = Temperature.IcePointKelvins + 20, _kelvins = Temperature.IcePointKelvins + 20;
@@ -107,7 +110,7 @@ internal sealed class LaneBody(SplitGrid grid, LaneWood wood, MobilityTable tabl
         _kelvins = Math.Clamp(_kelvins + Math.Clamp(change, -20, 20), 200, 420);
         VaporPressure = Math.Max(0, VaporPressure + vaporChange);
         Warm(air);
-        return Math.Abs(change) < 0.02 && Math.Abs(vaporChange) < 1e-3 * Saturation;
+        return Math.Abs(change) < NewtonKelvins && Math.Abs(vaporChange) < NewtonVapor * Saturation;
     }
 
     /// <summary>Bring the diffusivities to the settled temperature.</summary>
@@ -117,7 +120,7 @@ internal sealed class LaneBody(SplitGrid grid, LaneWood wood, MobilityTable tabl
         if (Math.Abs(celsius - _rowCelsius) < RowTolerance && Math.Abs(_mobilityGain - _rowGain) < 1e-3) return;
         (_rowCelsius, _rowGain) = (celsius, _mobilityGain);
         var density = Math.Pow(wood.BasicDensity / table.Mobility.BasicDensity, WaterMobility.DensityExponent);
-        table.Blend(celsius, wood.Bound * density * _mobilityGain, wood.Bound * wood.Free, Row.Values);
+        table.Blend(celsius, wood.Bound * density * _mobilityGain, wood.Bound * wood.Free, Row);
     }
 
     /// <summary>Convection from the air fed in: the air at the wood is cooler where little passes.</summary>

@@ -30,13 +30,14 @@ public sealed class MobilityTable
     /// <param name="celsius">Wood temperature; held at the ends of -40 to 110. [°C]</param>
     /// <param name="bound">Factor on bound water.</param>
     /// <param name="free">Factor on free water.</param>
-    /// <param name="row">Four values a node (<see cref="MobilityRow"/>), written.</param>
-    internal void Blend(double celsius, double bound, double free, double[] row)
+    /// <param name="row">Written.</param>
+    internal void Blend(double celsius, double bound, double free, MobilityRow row)
     {
         var position = Math.Clamp(celsius - Coldest, 0, Hottest - Coldest - 1e-9);
         var line = (int)position;
         double upper = position - line, lower = 1 - upper;
         double[] a0 = _across[line], a1 = _across[line + 1], l0 = _along[line], l1 = _along[line + 1], f0 = _free[line], f1 = _free[line + 1];
+        double[] acrossRow = row.Across, alongRow = row.Along;
         double potentialAcross = 0, potentialAlong = 0, before = 0, acrossBefore = 0, alongBefore = 0;
         for (var node = 0; node < MobilityNodes.Count; node++)
         {
@@ -47,7 +48,7 @@ public sealed class MobilityTable
             potentialAcross += (moisture - before) * 0.5 * (across + acrossBefore);
             potentialAlong += (moisture - before) * 0.5 * (along + alongBefore);
             (before, acrossBefore, alongBefore) = (moisture, across, along);
-            (row[4 * node], row[4 * node + 1], row[4 * node + 2], row[4 * node + 3]) = (potentialAcross, across, potentialAlong, along);
+            (acrossRow[2 * node], acrossRow[2 * node + 1], alongRow[2 * node], alongRow[2 * node + 1]) = (potentialAcross, across, potentialAlong, along);
         }
     }
 

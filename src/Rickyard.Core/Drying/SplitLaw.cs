@@ -1,4 +1,5 @@
 using System.Numerics.Tensors;
+using System.Runtime.Intrinsics;
 using Rickyard.Core.Quantities;
 using Rickyard.Core.Splits;
 
@@ -83,7 +84,22 @@ public sealed class SplitLaw : TransportLaw
     /// <inheritdoc/>
     public override void Evaluate(ReadOnlySpan<double> state)
     {
-        for (var lane = 0; lane < _bodies.Length; lane++) EvaluateLane(lane, state, _bodies[lane].Row);
+        MobilityRow first = _bodies[0].Row, second = Row(1), third = Row(2), fourth = Row(3);
+        var i = 0;
+        for (; i <= state.Length - LaneGrid.FullLanes; i += LaneGrid.FullLanes)
+        {
+            var moisture = Vector256.Create(state[i..]);
+            MobilityRow.At(first.Across, second.Across, third.Across, fourth.Across, moisture, out var across).StoreUnsafe(ref _acrossPotential[i]);
+            across.StoreUnsafe(ref _across[i]);
+            MobilityRow.At(first.Along, second.Along, third.Along, fourth.Along, moisture, out var along).StoreUnsafe(ref _alongPotential[i]);
+            along.StoreUnsafe(ref _along[i]);
+        }
+
+        for (; i < state.Length; i++)
+        {
+            _acrossPotential[i] = MobilityRow.At(first.Across, state[i], out _across[i]);
+            _alongPotential[i] = MobilityRow.At(first.Along, state[i], out _along[i]);
+        }
     }
 
     /// <inheritdoc/>
@@ -109,12 +125,6 @@ public sealed class SplitLaw : TransportLaw
     /// <inheritdoc/>
     public override void OuterFluxes(ReadOnlySpan<double> state, Span<double> flux, Span<double> slope) => _film.Exchange(state, flux, slope);
 
-    private void EvaluateLane(int lane, ReadOnlySpan<double> state, MobilityRow row)
-    {
-        for (var i = lane; i < state.Length; i += _bodies.Length)
-        {
-            _acrossPotential[i] = row.Across(state[i], out _across[i]);
-            _alongPotential[i] = row.Along(state[i], out _along[i]);
-        }
-    }
+    /// <summary>The row of a member, or of the lone split.</summary>
+    private MobilityRow Row(int lane) => _bodies[_bodies.Length == 1 ? 0 : lane].Row;
 }

@@ -12,10 +12,10 @@ namespace Rickyard.Core.Drying;
 /// </summary>
 internal sealed class SurfaceFilm
 {
-    private const int Width = LaneGrid.FullLanes, MostIterations = 60;
+    private const int Width = LaneGrid.FullLanes, MostRounds = 60;
 
     /// <summary>Newton stops after a change this small; its square bounds what is left.</summary>
-    private const double Tolerance = 1e-5;
+    private const double Tolerance = 1e-4;
 
     /// <summary>Moisture at which a rained-on cell takes no more: 60 %, the limit found for rained-on sticks (Nelson 2000).</summary>
     private const double SoakedMoisture = 0.60;
@@ -23,24 +23,30 @@ internal sealed class SurfaceFilm
     /// <summary>Part of the rain on a face that it takes in when dry: judgement, spread by the rack's factor on rain.</summary>
     private const double TakenBySides = 0.3, TakenByEnds = 0.7;
 
-    private readonly LaneGrid _grid;
+    /// <summary>Area of the faces that only fill the last vector: nothing, but not a division by zero. [m²]</summary>
+    private const double NoArea = 1e-30;
+
     private readonly LaneBody[] _bodies;
     private readonly FaceKind[] _kinds;
     private readonly int _count;
-    private readonly int[] _cells, _offsets;
-    private readonly double[] _humidity, _areas, _inverseDepths, _bark, _flux, _slope;
+    private readonly int[] _cells;
+    private readonly double[][] _rows;
+    private readonly double[] _humidity, _areas, _inverseDepths, _bark, _flux, _slope, _supply, _cellReach, _conductance, _wet, _low, _high, _reach, _moved;
 
     internal SurfaceFilm(LaneGrid grid, LaneBody[] bodies)
     {
-        (_grid, _bodies, _count) = (grid, bodies, grid.OuterCells.Length);
+        (_bodies, _count) = (bodies, grid.OuterCells.Length);
         _kinds = [.. grid.Layout.OuterFaces.Select(face => face.Kind)];
         _cells = Padded(grid.OuterCells);
-        _areas = [.. grid.OuterAreas, .. new double[_cells.Length - _count]];
+        _areas = [.. grid.OuterAreas, .. Enumerable.Repeat(NoArea, _cells.Length - _count)];
         _inverseDepths = Padded(grid.OuterInverseDepths);
-        _offsets = [.. Enumerable.Range(0, _cells.Length).Select(k => KindOf(k) == FaceKind.End ? 2 : 0)];
+        _rows = [.. Enumerable.Range(0, _cells.Length).Select(k => KindOf(k) == FaceKind.End ? bodies[k % bodies.Length].Row.Along : bodies[k % bodies.Length].Row.Across)];
         _bark = [.. Enumerable.Range(0, _cells.Length).Select(k =>
             KindOf(k) == FaceKind.Bark ? 1 / bodies[k % bodies.Length].Wood.BarkConductance : 0)];
-        (_humidity, _flux, _slope) = (new double[_cells.Length], new double[_cells.Length], new double[_cells.Length]);
+        var n = _cells.Length;
+        (_humidity, _flux, _slope, _supply, _cellReach) = (new double[n], new double[n], new double[n], new double[n], new double[n]);
+        _moved = new double[n / Width];
+        (_conductance, _wet, _low, _high, _reach) = (new double[n], new double[n], new double[n], new double[n], new double[n]);
         Array.Fill(_humidity, 0.6);
     }
 
@@ -51,8 +57,13 @@ internal sealed class SurfaceFilm
     internal void Exchange(ReadOnlySpan<double> state)
     {
         var air = new LaneAir(_bodies);
+        for (var k = 0; k < _cells.Length; k += Width) Prepare(state, k, air);
+        for (var round = 0; round < MostRounds && Improve(air) > Tolerance; round++)
+        {
+        }
+
         var sums = new LaneSums();
-        for (var k = 0; k < _cells.Length; k += Width) Solve(state, k, air, ref sums);
+        for (var k = 0; k < _cells.Length; k += Width) Finish(k, air, ref sums);
         for (var lane = 0; lane < _bodies.Length; lane++) _bodies[lane].Sums = sums.Of(lane, _bodies.Length);
     }
 
@@ -69,75 +80,87 @@ internal sealed class SurfaceFilm
         for (var k = 0; k < _count; k++) Soak(_bodies[k % _bodies.Length], k, state[_cells[k]], ref flux[k], ref slope[k]);
     }
 
-    private void Solve(ReadOnlySpan<double> state, int k, in LaneAir air, ref LaneSums sums)
+    /// <summary>What the cell and the film of four faces bring, and whether the faces are wet.</summary>
+    private void Prepare(ReadOnlySpan<double> state, int k, in LaneAir air)
     {
         var moisture = Vector256.Create(state[_cells[k]], state[_cells[k + 1]], state[_cells[k + 2]], state[_cells[k + 3]]);
         var inverseDepth = Vector256.LoadUnsafe(ref _inverseDepths[k]);
-        var area = Vector256.LoadUnsafe(ref _areas[k]);
         var conductance = air.Film / (Vector256<double>.One + air.Film * Vector256.LoadUnsafe(ref _bark[k])) * air.InverseDensity;
-        var potential = Potential(moisture, k, out var diffusivity);
-        Vector256<double> open = conductance * air.Saturation, taken = conductance * (air.Saturation - air.Vapor);
-
-        var wet = Wet(moisture, potential, inverseDepth, taken, k, air);
-        var humidity = Vector256.ConditionalSelect(wet, Vector256<double>.One, Vector256.LoadUnsafe(ref _humidity[k]));
-        var reach = Balance(ref humidity, wet, potential, inverseDepth, conductance, k, air);
-        humidity.StoreUnsafe(ref _humidity[k]);
-
-        var through = Vector256.ConditionalSelect(wet, Vector256<double>.One, reach / (reach + open));
-        var flux = area * conductance * (humidity * air.Saturation - air.Vapor);
-        var slope = Vector256.ConditionalSelect(wet, Vector256<double>.Zero, area * open * diffusivity * inverseDepth / (reach + open));
-        flux.StoreUnsafe(ref _flux[k]);
-        slope.StoreUnsafe(ref _slope[k]);
-        sums.Add(flux, area * conductance * through, humidity, air);
+        var supply = Potential(moisture, k, out var diffusivity) * inverseDepth;
+        var wet = Wet(moisture, supply, inverseDepth, conductance * (air.Saturation - air.Vapor), k, air);
+        supply.StoreUnsafe(ref _supply[k]);
+        (diffusivity * inverseDepth).StoreUnsafe(ref _cellReach[k]);
+        conductance.StoreUnsafe(ref _conductance[k]);
+        wet.StoreUnsafe(ref _wet[k]);
+        Vector256.ConditionalSelect(wet, Vector256<double>.One, Vector256.LoadUnsafe(ref _humidity[k])).StoreUnsafe(ref _humidity[k]);
+        _moved[k / Width] = double.MaxValue;
+        Vector256<double>.Zero.StoreUnsafe(ref _low[k]);
+        Vector256<double>.One.StoreUnsafe(ref _high[k]);
     }
 
-    /// <summary>Faces that supply more than the air takes even at saturation.</summary>
+    /// <summary>Faces that supply more than the air takes even at saturation: all bits set.</summary>
     private Vector256<double> Wet(
-        Vector256<double> moisture, Vector256<double> potential, Vector256<double> inverseDepth, Vector256<double> taken, int k, in LaneAir air)
+        Vector256<double> moisture, Vector256<double> supply, Vector256<double> inverseDepth, Vector256<double> taken, int k, in LaneAir air)
     {
         var able = Vector256.GreaterThanOrEqual(moisture, air.FiberSaturation) | Vector256.GreaterThan(air.Vapor, air.Saturation);
         if (able == Vector256<double>.Zero) return Vector256<double>.Zero;
-        var supply = (potential - Potential(air.FiberSaturation, k, out _)) * inverseDepth;
-        return able & Vector256.GreaterThanOrEqual(supply, taken);
+        var left = supply - Potential(air.FiberSaturation, k, out _) * inverseDepth;
+        return able & Vector256.GreaterThanOrEqual(left, taken);
     }
 
-    /// <summary>Find the humidity; gives how far the wood reaches: its diffusivity times the slope of the isotherm over the depth.</summary>
-    private Vector256<double> Balance(
-        ref Vector256<double> humidity, Vector256<double> wet, Vector256<double> potential, Vector256<double> inverseDepth, Vector256<double> conductance, int k,
-        in LaneAir air)
+    /// <summary>
+    /// One Newton step of all faces, kept within their brackets; gives the largest change. All faces before the next step, not each to its end: the
+    /// processor then works on several at once.
+    /// </summary>
+    private double Improve(in LaneAir air)
     {
-        Vector256<double> low = Vector256<double>.Zero, high = Vector256<double>.One, reach = Vector256<double>.One, open = conductance * air.Saturation;
-        var against = conductance * air.Vapor;
-        for (var iteration = 0; iteration < MostIterations; iteration++)
+        double worst = 0;
+        for (var k = 0; k < _cells.Length; k += Width)
         {
+            if (_moved[k / Width] < Tolerance) continue;
+            Vector256<double> humidity = Vector256.LoadUnsafe(ref _humidity[k]), inverseDepth = Vector256.LoadUnsafe(ref _inverseDepths[k]);
+            Vector256<double> conductance = Vector256.LoadUnsafe(ref _conductance[k]), open = conductance * air.Saturation;
             var surface = Potential(air.Moisture(humidity, out var sorption), k, out var diffusivity);
-            reach = diffusivity * sorption * inverseDepth;
-            var excess = (potential - surface) * inverseDepth - open * humidity + against;
+            var reach = diffusivity * sorption * inverseDepth;
+            var excess = Vector256.LoadUnsafe(ref _supply[k]) - surface * inverseDepth - open * humidity + conductance * air.Vapor;
             var supplied = Vector256.GreaterThan(excess, Vector256<double>.Zero);
-            low = Vector256.ConditionalSelect(supplied, humidity, low);
-            high = Vector256.ConditionalSelect(supplied, high, humidity);
+            var low = Vector256.ConditionalSelect(supplied, humidity, Vector256.LoadUnsafe(ref _low[k]));
+            var high = Vector256.ConditionalSelect(supplied, Vector256.LoadUnsafe(ref _high[k]), humidity);
             var next = humidity + excess / (reach + open);
             var inside = Vector256.GreaterThanOrEqual(next, low) & Vector256.LessThanOrEqual(next, high);
-            next = Vector256.ConditionalSelect(wet, humidity, Vector256.ConditionalSelect(inside, next, (low + high) * 0.5));
-            var moved = Vector256.Abs(next - humidity);
-            humidity = next;
-            if (Vector256.LessThanAll(moved, Vector256.Create(Tolerance))) break;
+            next = Vector256.ConditionalSelect(inside, next, (low + high) * 0.5);
+            next = Vector256.ConditionalSelect(Vector256.LoadUnsafe(ref _wet[k]), humidity, next);
+            worst = Math.Max(worst, _moved[k / Width] = Largest(Vector256.Abs(next - humidity)));
+            low.StoreUnsafe(ref _low[k]);
+            high.StoreUnsafe(ref _high[k]);
+            reach.StoreUnsafe(ref _reach[k]);
+            next.StoreUnsafe(ref _humidity[k]);
         }
 
-        return reach;
+        return worst;
     }
 
-    /// <summary>Potentials and diffusivities of four moistures, each from its own lane's row.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static double Largest(Vector256<double> v) => Math.Max(Math.Max(v[0], v[1]), Math.Max(v[2], v[3]));
+
+    private void Finish(int k, in LaneAir air, ref LaneSums sums)
+    {
+        Vector256<double> humidity = Vector256.LoadUnsafe(ref _humidity[k]), reach = Vector256.LoadUnsafe(ref _reach[k]), wet = Vector256.LoadUnsafe(ref _wet[k]);
+        Vector256<double> area = Vector256.LoadUnsafe(ref _areas[k]), conductance = area * Vector256.LoadUnsafe(ref _conductance[k]), open = conductance * air.Saturation;
+        var share = Vector256<double>.One / (area * reach + open);
+        var through = Vector256.ConditionalSelect(wet, Vector256<double>.One, area * reach * share);
+        var flux = conductance * (humidity * air.Saturation - air.Vapor);
+        flux.StoreUnsafe(ref _flux[k]);
+        Vector256.ConditionalSelect(wet, Vector256<double>.Zero, area * open * Vector256.LoadUnsafe(ref _cellReach[k]) * share).StoreUnsafe(ref _slope[k]);
+        sums.Add(flux, conductance * through, humidity, air);
+    }
+
+    /// <summary>Potentials and diffusivities of four moistures, each from its own lane's row, across the grain or at the ends along it.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private Vector256<double> Potential(Vector256<double> moisture, int k, out Vector256<double> diffusivity)
     {
-        var one = _bodies.Length == 1;
-        var first = _bodies[0].Row;
-        double p0 = first.At(moisture[0], _offsets[k], out var d0), p1 = (one ? first : _bodies[1].Row).At(moisture[1], _offsets[k + 1], out var d1);
-        double p2 = (one ? first : _bodies[2].Row).At(moisture[2], _offsets[k + 2], out var d2);
-        double p3 = (one ? first : _bodies[3].Row).At(moisture[3], _offsets[k + 3], out var d3);
-        diffusivity = Vector256.Create(d0, d1, d2, d3);
-        return Vector256.Create(p0, p1, p2, p3);
+        var rows = _rows;
+        return MobilityRow.At(rows[k], rows[k + 1], rows[k + 2], rows[k + 3], moisture, out diffusivity);
     }
 
     /// <summary>Rain taken in by the cell behind the face, less the wetter it is already.</summary>

@@ -65,7 +65,7 @@ internal sealed class GroupRun(DryingCase drying, CaseAir air, double[] days, in
 
     private static double GreenMass(MemberWood member, SplitGrid grid, double[] field)
     {
-        var water = SplitProbes.Read(SplitProbes.Of(grid).Mean, field, 0, 1);
+        var water = field.Zip(grid.Volumes, (moisture, volume) => moisture * volume).Sum() / grid.Volumes.Sum();
         return grid.Split.Volume * member.Wood.BasicDensity * (1 + water);
     }
 

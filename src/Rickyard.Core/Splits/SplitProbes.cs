@@ -11,7 +11,7 @@ public sealed class SplitProbes
     public const double PinDepth = 0.006;
 
     private const double CoreShare = 0.10;
-    private const int PointsPerCell = 4;
+    private const int PointsPerCell = 3;
 
     private SplitProbes(double[] mean, double[] core, double[] shell, double[] end) => (Mean, Core, Shell, End) = (mean, core, shell, end);
 
@@ -27,7 +27,7 @@ public sealed class SplitProbes
     /// <summary>Outer 6 mm of end grain.</summary>
     public double[] End { get; }
 
-    /// <summary>Find them by sampling each cell at 4 × 4 × 4 points.</summary>
+    /// <summary>Find them by sampling each cell at 3 × 3 × 3 points.</summary>
     public static SplitProbes Of(SplitGrid grid)
     {
         var points = Sample(grid);
@@ -82,13 +82,10 @@ public sealed class SplitProbes
 
     private static IEnumerable<ProbePoint> Innermost(List<ProbePoint> points)
     {
-        var wanted = CoreShare * points.Sum(p => p.Volume);
-        foreach (var point in points.OrderByDescending(p => p.ToBare))
-        {
-            if (wanted <= 0) yield break;
-            wanted -= point.Volume;
-            yield return point;
-        }
+        var sorted = points.ToArray();
+        Array.Sort(Array.ConvertAll(sorted, point => -point.ToBare), sorted);
+        var wanted = CoreShare * points.Sum(point => point.Volume);
+        return sorted.TakeWhile(point => (wanted -= point.Volume) > -point.Volume);
     }
 
     private static double[] Weights(SplitGrid grid, IEnumerable<ProbePoint> points)
