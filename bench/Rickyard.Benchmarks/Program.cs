@@ -1,14 +1,32 @@
 using System.Globalization;
+using BenchmarkDotNet.Running;
 using Rickyard.Benchmarks;
 
 CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
-if (args is ["wedge", "A" or "B", ..])
+switch (args)
 {
-    WedgeRace.Run(args[1], args.Length > 2 ? double.Parse(args[2], CultureInfo.InvariantCulture) : 1e-2, 9);
-    return 0;
+    case ["wedge", "A" or "B"]:
+        WedgeRace.Run(args[1], tolerance: 1e-2, repeats: 9);
+        return 0;
+    case ["wedge", "A" or "B", var tolerance]:
+        WedgeRace.Run(args[1], double.Parse(tolerance, CultureInfo.InvariantCulture), repeats: 9);
+        return 0;
+    case ["ensemble", ..]:
+        EnsembleYear.Run(args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 256, Environment.ProcessorCount, 365, args.Length > 2 ? args[2] : null);
+        return 0;
+    case ["scaling"]:
+        Scaling.Run();
+        return 0;
+    case ["steps", ..]:
+        BenchmarkRunner.Run<StepBenchmarks>(args: args[1..]);
+        return 0;
+    default:
+        Console.Error.WriteLine("""
+            usage:
+              wedge A|B [tolerance]           the comparison problems, one JSON line
+              ensemble [members] [weather]    members through a year of hourly weather, one JSON line
+              scaling                         time against cells, members and hours
+              steps                           BenchmarkDotNet on single days
+            """);
+        return 2;
 }
-
-if (args is ["try", ..]) { Try.Run(args); return 0; }
-
-Console.Error.WriteLine("usage: wedge A|B [tolerance]");
-return 2;
