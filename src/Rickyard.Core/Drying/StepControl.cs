@@ -10,6 +10,8 @@ namespace Rickyard.Core.Drying;
 public sealed record StepControl(
     double Absolute, double Relative, double FirstStep, double LongestStep, double ShortestStep = 1e-3, bool AllowNegative = false)
 {
-    /// <summary>For forecasts: 0.1 % dry basis and 0.1 % of the value, steps of at most 12 hours. Chosen by the study in docs/physics.md, N5.</summary>
-    public static StepControl Forecast { get; } = new(1e-3, 1e-3, 60, 12 * 3600);
+    /// <summary>
+    /// For forecasts: 0.1 % dry basis and 0.2 % of the value in each step, steps of at most a day. The study in docs/physics.md, N5, shows what it costs.
+    /// </summary>
+    public static StepControl Forecast { get; } = new(1e-3, 2e-3, 60, 24 * 3600);
 }

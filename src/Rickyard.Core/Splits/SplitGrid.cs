@@ -83,12 +83,12 @@ public sealed class SplitGrid
         var inner = split.Shape == SplitShape.InnerWedge;
         var radial = split.IsPolar
             ? GridSpacing.Between(split.Inner, split.Outer, r.Radial, fineAtStart: inner, fineAtEnd: !split.Bark, r.SkinMetres, r.Growth)
-            : GridSpacing.Between(0, split.Outer / 2, r.Radial, false, true, r.SkinMetres, r.Growth);
+            : GridSpacing.Between(0, split.Outer / 2, r.Crosswise, false, true, r.SkinMetres, r.Growth);
         var arm = (split.Inner + 2 * split.Outer) / 3;
         var tangential = split.Shape switch
         {
             SplitShape.Round => [0, split.Angle],
-            SplitShape.Block => GridSpacing.Between(0, split.Angle / 2, r.Tangential, false, true, r.SkinMetres, r.Growth),
+            SplitShape.Block => GridSpacing.Between(0, split.Angle / 2, r.Crosswise, false, true, r.SkinMetres, r.Growth),
             _ => GridSpacing.Between(0, split.Angle / 2, r.Tangential, false, true, r.SkinMetres / arm, r.Growth),
         };
         return new(split, radial, tangential, GridSpacing.Between(0, split.Length / 2, r.Longitudinal, false, true, r.SkinMetres, r.Growth));
