@@ -52,7 +52,7 @@ internal sealed class AirCommand
     {
         _screen.Paragraph($"Air of {air.Temperature} and {air.RelativeHumidity} takes dew below {air.DewOrFrostPoint} and keeps wood at {Core.Wood.EquilibriumMoisture.From(air)} (EMC).");
         if (!reading.Has(_elevation) && !reading.Has(_pressure)) _screen.Paragraph("Elevation was not given: the sea.");
-        _screen.Table(["property", "value", "unit"], sheet.Select(line => (IReadOnlyList<string>)[line.Name, line.Text, line.Unit]), texts: 1);
+        _screen.Table("lrl", ["property", "value", "unit"], sheet.Select(line => (IReadOnlyList<string>)[line.Name, line.Text, line.Unit]));
     }
 
     private MoistAir? Read(OptionReading reading)

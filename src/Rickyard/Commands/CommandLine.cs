@@ -19,7 +19,7 @@ internal static class CommandLine
     {
         try
         {
-            var parsed = Root(screen, commands).Parse(arguments);
+            var parsed = Root(screen, commands).Parse(arguments.Count > 0 ? arguments : ["--help"]);
             if (parsed.Action is not ParseErrorAction) return parsed.Invoke(new InvocationConfiguration { Output = screen.Output, Error = screen.Error, EnableDefaultExceptionHandler = false });
             screen.Problems("rickyard", CommandLineProblems.Of(parsed));
             return ExitCode.BadInput;

@@ -129,9 +129,9 @@ internal sealed class EmcCommand
 
         _screen.Paragraph("EMC, % dry basis, over relative humidity (across) and temperature (down); wood that dries stops about a tenth higher, wood that gains water a tenth lower.");
         _screen.Table(
+            new string('r', 1 + TableHumidities.Length),
             ["°C", .. TableHumidities.Select(humidity => Invariant($"{100 * humidity:0} %"))],
-            rows.Select(row => (IReadOnlyList<string>)[Invariant($"{row:0.#}"), .. TableHumidities.Select(humidity => Invariant($"{Emc(row, humidity):0.0}"))]),
-            texts: 0);
+            rows.Select(row => (IReadOnlyList<string>)[Invariant($"{row:0.#}"), .. TableHumidities.Select(humidity => Invariant($"{Emc(row, humidity):0.0}"))]));
     }
 
     private static void JsonTable(System.Text.Json.Utf8JsonWriter writer, IReadOnlyList<double> rows)

@@ -54,6 +54,7 @@ internal sealed class SpeciesCommand
     {
         _screen.Paragraph(Invariant($"{SpeciesCatalogue.All.Count} woods; those marked * have no values of their own and borrow from others with a wider spread. Density is oven-dry mass over green volume."));
         _screen.Table(
+            "llrr",
             ["wood", "Latin name", "density kg/m³", "green % dry basis"],
             SpeciesCatalogue.All.Select(species => (IReadOnlyList<string>)
             [
@@ -61,8 +62,7 @@ internal sealed class SpeciesCommand
                 species.LatinName,
                 Invariant($"{species.BasicDensity.Value.KilogramsPerCubicMetre:0}"),
                 Invariant($"{100 * species.GreenMoisture.Mean:0} ± {100 * species.GreenMoisture.Spread:0}"),
-            ]),
-            texts: 2);
+            ]));
     }
 
     private void Show(Species species)
@@ -70,7 +70,13 @@ internal sealed class SpeciesCommand
         _screen.Paragraph(species.LatinName.Length > 0 ? $"{species.CommonName} ({species.LatinName})" : species.CommonName);
         if (species.Aliases.Count > 0) _screen.Paragraph($"Also: {string.Join(", ", species.Aliases)}.");
         if (species.IsStandIn) _screen.Paragraph($"It has no values of its own; these stand in: {string.Join(", ", species.StandsIn)}.");
-        _screen.Table(["property", "value", "mark", "source"], SpeciesSheet.Of(species).Select(line => (IReadOnlyList<string>)[line.Name, line.Text, line.Mark, line.Source]), texts: 4);
+        var lines = SpeciesSheet.Of(species).ToList();
+        var sources = lines.Select(line => line.Source).Where(source => source.Length > 0).Distinct().ToList();
+        _screen.Table(
+            "lrllr",
+            ["property", "value", "unit", "mark", "source"],
+            lines.Select(line => (IReadOnlyList<string>)[line.Name, line.Figure, line.Unit, line.Mark, line.Source.Length > 0 ? Invariant($"[{sources.IndexOf(line.Source) + 1}]") : ""]));
+        foreach (var source in sources) _screen.Paragraph(Invariant($"[{sources.IndexOf(source) + 1}] {source}"));
         if (species.Notes.Length > 0) _screen.Paragraph($"Notes: {species.Notes}");
     }
 }

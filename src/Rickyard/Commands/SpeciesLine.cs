@@ -12,6 +12,6 @@ namespace Rickyard.Commands;
 /// <param name="Source">Where it comes from.</param>
 internal sealed record SpeciesLine(string Key, string Name, double? Number, int Decimals, string Unit, string Mark, string Source)
 {
-    /// <summary>The value as it is shown.</summary>
-    public string Text => Number is { } number ? $"{number.ToString($"F{Decimals}", CultureInfo.InvariantCulture)} {Unit}".TrimEnd() : Unit;
+    /// <summary>The number as it is shown; empty where the value is a word.</summary>
+    public string Figure => Number?.ToString($"F{Decimals}", CultureInfo.InvariantCulture) ?? "";
 }

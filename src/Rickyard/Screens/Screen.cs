@@ -44,15 +44,15 @@ internal sealed class Screen(TextWriter output, TextWriter error, int width, boo
     /// <summary>An empty line in the result.</summary>
     public void Gap() => Output.WriteLine();
 
-    /// <summary>A table of the result: the first columns (texts) to the left, the others to the right with their digits in line.</summary>
+    /// <summary>A table of the result.</summary>
+    /// <param name="alignment">A letter a column: l for text, r for numbers, whose digits then stand in line.</param>
     /// <param name="heads">Heads of the columns.</param>
     /// <param name="rows">Cells as they are printed.</param>
-    /// <param name="texts">Number of columns that hold text; they stand first.</param>
-    public void Table(IReadOnlyList<string> heads, IEnumerable<IReadOnlyList<string>> rows, int texts)
+    public void Table(string alignment, IReadOnlyList<string> heads, IEnumerable<IReadOnlyList<string>> rows)
     {
         var table = new Table().Border(TableBorder.Simple).HideFooters();
         for (var column = 0; column < heads.Count; column++)
-            table.AddColumn(new TableColumn(new Text(heads[column])) { Alignment = column < texts ? Justify.Left : Justify.Right, NoWrap = column >= texts });
+            table.AddColumn(new TableColumn(new Text(heads[column])) { Alignment = alignment[column] == 'r' ? Justify.Right : Justify.Left, NoWrap = alignment[column] == 'r' });
         foreach (var row in rows) table.AddRow(row.Select(cell => new Text(cell)));
         Write(Output, table);
     }
