@@ -9,4 +9,8 @@ namespace Rickyard.Core.Cases;
 /// <param name="IsGreen">Whether the moisture was taken from the species ("green") and so carries its spread.</param>
 /// <param name="Celsius">Wood temperature. [°C]</param>
 /// <param name="At">Calendar day of the start; midnight, local standard time.</param>
-public sealed record CaseStart(double Core, double? Shell, double? End, bool IsGreen, double Celsius, LocalDate At);
+public sealed record CaseStart(double Core, double? Shell, double? End, bool IsGreen, double Celsius, LocalDate At)
+{
+    /// <summary>Whether the day was given; without it the calendar means nothing and only days from the start are told.</summary>
+    public bool IsDated { get; init; } = true;
+}

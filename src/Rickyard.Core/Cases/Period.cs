@@ -12,7 +12,11 @@ public abstract record Period(double? Days);
 /// <param name="Celsius">[°C]</param>
 /// <param name="RelativeHumidity">0 to 1.</param>
 /// <param name="Speed">Air speed at the wood; null for still indoor air. [m s⁻¹]</param>
-public sealed record SteadyPeriod(double? Days, double Celsius, double RelativeHumidity, double? Speed) : Period(Days);
+public sealed record SteadyPeriod(double? Days, double Celsius, double RelativeHumidity, double? Speed) : Period(Days)
+{
+    /// <summary>Whether it is a hot box rather than a room.</summary>
+    public bool InBox { get; init; }
+}
 
 /// <summary>On a rack outdoors.</summary>
 /// <param name="Days">How long. [d]</param>

@@ -1,0 +1,24 @@
+using Rickyard.Core.Quantities;
+
+namespace Rickyard.Core.Cases;
+
+/// <summary>What came to light while a case was read: every problem, and every default taken or guess made.</summary>
+internal sealed class CaseFindings
+{
+    private readonly List<Problem> _problems = [];
+    private readonly List<string> _assumptions = [];
+
+    public IReadOnlyList<Problem> Problems => _problems;
+
+    public IReadOnlyList<string> Assumptions => _assumptions;
+
+    public void Wrong(string path, string whatIsWrong, string whatToDo) => Wrong(new Problem(path, whatIsWrong, whatToDo));
+
+    public void Wrong(Problem problem) => _problems.Add(problem);
+
+    /// <summary>Says a default once, however often it was taken.</summary>
+    public void Assume(string sentence)
+    {
+        if (!_assumptions.Contains(sentence)) _assumptions.Add(sentence);
+    }
+}

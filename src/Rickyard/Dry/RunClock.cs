@@ -1,0 +1,34 @@
+using System.Globalization;
+using NodaTime;
+using Rickyard.Core.Drying;
+
+namespace Rickyard.Dry;
+
+/// <summary>Says times of a run as a person would: by the calendar where the start has a date, else by days from the start.</summary>
+/// <param name="run">The run.</param>
+internal sealed class RunClock(DryingRun run)
+{
+    private const double ShortRun = 14;
+
+    /// <summary>Whether the calendar means anything.</summary>
+    public bool IsDated { get; } = run.Case.Start.IsDated;
+
+    /// <summary>Last report. [d]</summary>
+    public double End { get; } = run.Days[^1];
+
+    /// <summary>"14 May 2024", with the day of the run where it is short, or "day 43".</summary>
+    public string Say(double day)
+    {
+        if (!IsDated) return $"day {DayNumber(day)}";
+        var date = DateOf(day).ToString("d MMMM uuuu", CultureInfo.InvariantCulture);
+        return End <= ShortRun ? $"{date} (day {DayNumber(day)})" : date;
+    }
+
+    /// <summary>Days from the start, with a decimal where the run is short.</summary>
+    public string DayNumber(double day) => day.ToString(End <= ShortRun ? "0.0" : "0", CultureInfo.InvariantCulture);
+
+    /// <summary>"2024-05-14", or null where the start has no date.</summary>
+    public string? Iso(double day) => IsDated ? DateOf(day).ToString("uuuu-MM-dd", CultureInfo.InvariantCulture) : null;
+
+    private LocalDate DateOf(double day) => run.Case.StartDate.AtMidnight().PlusSeconds((long)Math.Round(day * NodaConstants.SecondsPerDay)).Date;
+}
