@@ -4,11 +4,11 @@ using NodaTime.Text;
 
 namespace Rickyard.Web.Pictures;
 
-/// <summary>Dates as they are written in a picture.</summary>
+/// <summary>Dates as they are written in a picture, kept on one line by no-break spaces.</summary>
 internal static class CalendarWords
 {
-    private static readonly LocalDatePattern Whole = LocalDatePattern.Create("d MMM uuuu", CultureInfo.InvariantCulture);
-    private static readonly LocalDatePattern Short = LocalDatePattern.Create("d MMM", CultureInfo.InvariantCulture);
+    private static readonly LocalDatePattern Whole = LocalDatePattern.Create("d\u00a0MMM\u00a0uuuu", CultureInfo.InvariantCulture);
+    private static readonly LocalDatePattern Short = LocalDatePattern.Create("d\u00a0MMM", CultureInfo.InvariantCulture);
     private static readonly LocalDatePattern Months = LocalDatePattern.Create("MMM", CultureInfo.InvariantCulture);
 
     /// <summary>Day, month and year.</summary>

@@ -9,7 +9,7 @@ namespace Rickyard.Web.Pictures;
 internal sealed class CutTable(IDrawing drawing, Palette palette, DryingRun run)
 {
     /// <summary>Room for the names of the rows, left of the columns. [px]</summary>
-    public const double Gutter = 158;
+    public const double Gutter = 172;
 
     private const int MostColumns = 6;
     private const double Gap = 26;

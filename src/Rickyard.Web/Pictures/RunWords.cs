@@ -1,3 +1,4 @@
+using System.Globalization;
 using NodaTime;
 using Rickyard.Core.Drying;
 
@@ -17,7 +18,7 @@ public static class RunWords
         var day = ReadyDay(run) ?? run.Days[^1];
         string Value(double[] series) => Percent(At(run, series, day));
         var when = day < 0.5 ? "At the start" : $"On {CalendarWords.Date(DateOf(run, day))}";
-        return $"{when} the typical split has core {Value(run.Typical.Core)}, shell {Value(run.Typical.Shell)}, end {Value(run.Typical.End)} % dry basis; your band for the core is {Band(run)}.";
+        return $"{when} the typical split has core {Value(run.Typical.Core)}, shell {Value(run.Typical.Shell)}, end {Value(run.Typical.End)}\u00a0%\u00a0dry\u00a0basis; your band for the core is {Band(run)}.";
     }
 
     /// <summary>Wood, piece and start.</summary>
@@ -25,20 +26,24 @@ public static class RunWords
     {
         var start = run.Typical;
         var same = Math.Abs(start.Core[0] - start.Shell[0]) < 0.005;
-        var moisture = same ? $"{Percent(start.Mean[0])} % dry basis" : $"core {Percent(start.Core[0])}, shell {Percent(start.Shell[0])} % dry basis";
-        return $"{Capital(run.Case.Species.CommonName)}: {run.Case.Split.Describe()}. Started {CalendarWords.Date(run.Case.StartDate)} at {moisture}.";
+        var moisture = same ? $"{Percent(start.Mean[0])}\u00a0%\u00a0dry\u00a0basis" : $"core {Percent(start.Core[0])}, shell {Percent(start.Shell[0])}\u00a0%\u00a0dry\u00a0basis";
+        return $"{Capital(run.Case.Species.CommonName)}: {run.Case.Split.Describe().Replace(" mm", "\u00a0mm", StringComparison.Ordinal)}. Started {CalendarWords.Date(run.Case.StartDate)} at {moisture}.";
     }
 
     /// <summary>What the shading and the run are.</summary>
     public static string Footnote(DryingRun run)
     {
         var lot = run.Case.Pieces is { } pieces ? FormattableString.Invariant($"a lot of {pieces} splits") : "one split whose exact rate is not known";
+        var lines = run.Window.From.Middle is null ? "" : " Ready: the bar is the typical core in your band, the thin line above it the middle eight in ten for its beginning, below it for its end.";
         return FormattableString.Invariant(
-            $"Lines: the typical split. Shaded: its core in the middle eight in ten of {run.Members} runs for {lot}. Model {run.ModelVersion}, seed {run.Seed}.");
+            $"Lines: the typical split. Shaded: the core in the middle eight in ten of {run.Members} runs for {lot}.{lines} Model {run.ModelVersion}, seed {run.Seed}.");
     }
 
     /// <summary>The cook's band, such as "18–20".</summary>
-    public static string Band(DryingRun run) => $"{Percent(run.Window.BandLow)}–{Percent(run.Window.BandHigh)}";
+    public static string Band(DryingRun run) => $"{Edge(run.Window.BandLow)}–{Edge(run.Window.BandHigh)}";
+
+    /// <summary>An edge of the band, in percent.</summary>
+    public static string Edge(double fraction) => FormattableString.Invariant($"{100 * fraction:0.#}");
 
     /// <summary>Whether a core is in the cook's band.</summary>
     public static bool IsInBand(DryingRun run, double core) => core >= run.Window.BandLow && core <= run.Window.BandHigh;
@@ -54,8 +59,8 @@ public static class RunWords
         return $"{Answer(run)} {Detail(run)} {Subtitle(run)} The split is drawn cut open across and along, light where dry and dark where wet. In % dry basis, {string.Join("; ", days)}.";
     }
 
-    /// <summary>Percent with the digits that mean something: whole above 30, else one decimal where it is not zero.</summary>
-    public static string Percent(double fraction) => FormattableString.Invariant(fraction >= 0.295 ? $"{100 * fraction:0}" : (FormattableString)$"{100 * fraction:0.#}");
+    /// <summary>Percent with the digits that mean something: whole above 30, else one decimal.</summary>
+    public static string Percent(double fraction) => (100 * fraction).ToString(fraction >= 0.2995 ? "0" : "0.0", CultureInfo.InvariantCulture);
 
     /// <summary>Value of a series at a day, on the line between reports.</summary>
     public static double At(DryingRun run, double[] series, double day)
@@ -72,8 +77,8 @@ public static class RunWords
 
     private static string SpreadOf(DryingRun run, DaySpread spread) => (spread.Early, spread.Late) switch
     {
-        ({ } early, { } late) when late - early >= 1 => $" (8 in 10 chances: {CalendarWords.Range(DateOf(run, early), DateOf(run, late))})",
-        ({ } early, null) => $" (earliest tenth {CalendarWords.Date(DateOf(run, early))}; the latest not within this run)",
+        ({ } early, { } late) when late - early >= 1 => $" (8\u00a0in\u00a010 chances: {CalendarWords.Range(DateOf(run, early), DateOf(run, late))})",
+        ({ } early, null) => $" (8\u00a0in\u00a010 chances: {CalendarWords.Date(DateOf(run, early))} to past the end of this run)",
         _ => "",
     };
 
@@ -81,13 +86,13 @@ public static class RunWords
     {
         { } until when until - from < 3 => FormattableString.Invariant($", for only {24 * (until - from):0} hours"),
         { } until => $", until about {CalendarWords.Date(DateOf(run, until))}",
-        null => $", and still in your band when the run ends on {CalendarWords.Date(DateOf(run, run.Days[^1]))}",
+        null => $", and still in your band when the run ends, {CalendarWords.Date(DateOf(run, run.Days[^1]))}",
     };
 
     private static string NotReady(DryingRun run)
     {
         if (run.Typical.Core[0] < run.Window.BandLow) return "The core is drier than your band from the start.";
-        var chance = run.Window.ChanceReady > 0.005 ? FormattableString.Invariant($" ({100 * run.Window.ChanceReady:0} in 100 chances that it is)") : "";
+        var chance = run.Window.ChanceReady > 0.005 ? FormattableString.Invariant($" (chances that it is by then: {100 * run.Window.ChanceReady:0} in 100)") : "";
         return $"Not ready by {CalendarWords.Date(DateOf(run, run.Days[^1]))}, when the run ends{chance}.";
     }
 

@@ -19,8 +19,9 @@ internal sealed class ScaleBar(IDrawing drawing, Palette palette, DryingRun run,
         var titleWidth = narrow ? 0 : CutTable.Gutter;
         var bar = new Box(box.Left + titleWidth, box.Top + (narrow ? 44 : 22), narrow ? box.Width : 560, Thickness);
         drawing.Write("Moisture, % dry basis", new(box.Left, narrow ? box.Top + 13 : bar.Top + 13), new(13, palette.Ink, Bold: true));
+        drawing.Write("light is dry, dark is wet", new(narrow ? bar.Right : bar.Right + 16, narrow ? box.Top + 13 : bar.Top + 13), new(13, palette.Muted, Anchor: narrow ? Anchor.End : Anchor.Start));
         DrawRamp(bar);
-        foreach (var tick in MoistureScale.Ticks.Where(tick => !IsNearBand(tick))) DrawTick(bar, tick);
+        foreach (var tick in MoistureScale.Ticks.Where(tick => !IsNearBand(tick) && !IsNearEnd(bar, tick))) DrawTick(bar, tick);
         DrawBand(bar);
         drawing.End();
         return bar.Bottom + 20;
@@ -29,6 +30,9 @@ internal sealed class ScaleBar(IDrawing drawing, Palette palette, DryingRun run,
     /// <summary>Whether a tick would stand in the way of the band's own label.</summary>
     private bool IsNearBand(double tick) =>
         MoistureScale.Place(tick) > MoistureScale.Place(run.Window.BandLow) - 0.06 && MoistureScale.Place(tick) < MoistureScale.Place(run.Window.BandHigh) + 0.06;
+
+    /// <summary>Whether a tick would stand in the way of the label of the wet end.</summary>
+    private static bool IsNearEnd(Box bar, double tick) => MoistureScale.Place(tick) is > 0.8 and < 1 and var place && (1 - place) * bar.Width < 46;
 
     private void DrawRamp(Box bar)
     {
@@ -46,7 +50,7 @@ internal sealed class ScaleBar(IDrawing drawing, Palette palette, DryingRun run,
         var place = MoistureScale.Place(tick);
         var x = bar.Left + bar.Width * place;
         var anchor = place <= 0 ? Anchor.Start : place >= 1 ? Anchor.End : Anchor.Middle;
-        var words = place <= 0 ? "dry 0" : place >= 1 ? "120+ wet" : FormattableString.Invariant($"{100 * tick:0}");
+        var words = FormattableString.Invariant($"{100 * tick:0}") + (place >= 1 ? "+" : "");
         drawing.Line([new(x, bar.Bottom), new(x, bar.Bottom + 4)], new(palette.Muted, 1, Blunt: true));
         drawing.Write(words, new(x, bar.Bottom + 17), new(12, palette.Muted, Anchor: anchor));
     }
@@ -57,7 +61,7 @@ internal sealed class ScaleBar(IDrawing drawing, Palette palette, DryingRun run,
         DrawEdge(bar, high, CutView.HighEdge(palette.Contour));
         DrawEdge(bar, low, CutView.LowEdge(palette.Contour));
         drawing.Line([new(low, bar.Top - 5), new(high, bar.Top - 5)], new(palette.Accent, 3, Blunt: true));
-        drawing.Write($"your band {RunWords.Band(run)}: in the wood {RunWords.Percent(run.Window.BandHigh)} is a line, {RunWords.Percent(run.Window.BandLow)} is dashed",
+        drawing.Write($"your band {RunWords.Band(run)}: in the wood {RunWords.Edge(run.Window.BandHigh)} is a line, {RunWords.Edge(run.Window.BandLow)} is dashed",
             new(narrow ? bar.Left : low, bar.Top - 11), new(12, palette.Accent, Bold: true));
     }
 

@@ -23,16 +23,16 @@ public sealed record SampleRun
     public LocalDate Start { get; init; } = new(2024, 10, 12);
 
     /// <summary>Length of the run. [d]</summary>
-    public double Days { get; init; } = 390;
+    public double Days { get; init; } = 400;
 
     /// <summary>Moisture at the start. [kg kg⁻¹]</summary>
     public double Green { get; init; } = 0.72;
 
     /// <summary>Moisture it tends to. [kg kg⁻¹]</summary>
-    public double Dry { get; init; } = 0.135;
+    public double Dry { get; init; } = 0.115;
 
-    /// <summary>How fast it dries; 1 is about nine months to the band.</summary>
-    public double Pace { get; init; } = 1;
+    /// <summary>How fast it dries; 1.2 is about nine months to the band.</summary>
+    public double Pace { get; init; } = 1.2;
 
     /// <summary>Days of the cuts; empty for five evenly spread.</summary>
     public IReadOnlyList<double> CutDays { get; init; } = [];
@@ -43,6 +43,7 @@ public sealed record SampleRun
         double[] days = [.. Enumerable.Range(0, 131).Select(i => Days * i / 130)];
         double[] cuts = CutDays.Count > 0 ? [.. CutDays] : [.. Enumerable.Range(0, 5).Select(i => days[i * 130 / 4])];
         var typical = Series(days, Pace);
+        var window = Window();
         return new()
         {
             Case = Case(),
@@ -51,8 +52,8 @@ public sealed record SampleRun
             LowTenth = Series(days, 1.22 * Pace),
             Median = typical,
             HighTenth = Series(days, 0.82 * Pace),
-            Window = Window(),
-            Snapshots = [.. cuts.Select(day => SampleField.At(Split, day * Pace, Green, Dry))],
+            Window = window,
+            Snapshots = [.. cuts.Select(day => SampleField.At(Split, day * Pace, Green, Dry) with { Day = day })],
             AirEquilibrium = [.. days.Select(_ => Dry)],
             SurfaceShare = [.. days.Select(_ => 0.2)],
             Notes = ["Invented."],
@@ -74,7 +75,8 @@ public sealed record SampleRun
     private ReadyWindow Window()
     {
         DaySpread When(double moisture) => new(Crossing(1.22, moisture), Crossing(1, moisture), Crossing(0.82, moisture));
-        return new(0.18, 0.20, When(0.20), When(0.18), 0.93);
+        var from = When(0.20);
+        return new(0.18, 0.20, from, When(0.18), from.Late is not null ? 0.96 : from.Middle is not null ? 0.7 : from.Early is not null ? 0.2 : 0);
     }
 
     private double? Crossing(double factor, double moisture)

@@ -6,13 +6,16 @@ using Rickyard.Web.Pictures.Surface;
 namespace Rickyard.Web.Pictures.Chart;
 
 /// <summary>
-/// Moisture against the calendar, on the same stretched scale as the cuts (whose colours stand along the axis): the typical split's lines with
+/// Moisture against the calendar, on an even axis along which the colours of the cuts stand: the typical split's lines with
 /// their names at their ends, the core's spread shaded, the cook's band across, and above the plot when the wood is ready.
 /// </summary>
 internal sealed class CurveChart(IDrawing drawing, Palette palette, DryingRun run, bool narrow)
 {
     private const double RampWidth = 8;
+    private const int Shades = 144;
     private const double Thinning = 0.1;
+
+    private static readonly double[] Steps = [0.05, 0.1, 0.2, 0.5, 1];
 
     private Box _plot;
     private double _top;
@@ -21,9 +24,10 @@ internal sealed class CurveChart(IDrawing drawing, Palette palette, DryingRun ru
     /// <returns>Where it ends, from the top of the page. [px]</returns>
     public double Draw(Box box)
     {
-        double left = narrow ? 62 : CutTable.Gutter, right = narrow ? 70 : 110;
-        _plot = new(box.Left + left, box.Top + 74, box.Width - left - right, box.Height - 74 - 44);
-        _top = Math.Max(0.3, Series().Append(new("", run.HighTenth.Core, default)).Max(series => series.Values.Max(MoistureScale.Place)) + 0.03);
+        double left = narrow ? 58 : CutTable.Gutter, right = narrow ? 78 : 110;
+        var head = run.Window.From.Middle is null ? 46 : 76;
+        _plot = new(box.Left + left, box.Top + head, box.Width - left - right, box.Height - head - 44);
+        _top = Math.Max(0.28, 1.06 * Series().Append(new("", run.HighTenth.Core, default)).Max(series => series.Values.Max()));
         drawing.Begin("curves");
         DrawTitle(box);
         DrawAxes();
@@ -45,17 +49,18 @@ internal sealed class CurveChart(IDrawing drawing, Palette palette, DryingRun ru
 
     private double X(double day) => _plot.Left + _plot.Width * day / Math.Max(run.Days[^1], 1e-9);
 
-    private double Y(double moisture) => _plot.Bottom - _plot.Height * MoistureScale.Place(moisture) / _top;
+    private double Y(double moisture) => _plot.Bottom - _plot.Height * Math.Max(0, moisture) / _top;
 
     private void DrawTitle(Box box)
     {
         drawing.Write("Through time", new(box.Left, box.Top + 13), new(13, palette.Ink, Bold: true));
-        drawing.Write("moisture, % dry basis", new(narrow ? box.Left : box.Left, box.Top + 31), new(13, palette.Muted));
+        drawing.Write("moisture, % dry basis", new(box.Left, box.Top + 31), new(13, palette.Muted));
     }
 
     private void DrawAxes()
     {
-        foreach (var tick in MoistureScale.Ticks.Where(tick => MoistureScale.Place(tick) <= _top)) DrawLevel(tick);
+        var step = Steps.First(step => _top / step < 9);
+        for (var level = 0.0; level <= _top; level += step) DrawLevel(level);
         foreach (var tick in TimeAxis.Ticks(run.Case.StartDate, run.Days[^1], narrow ? 6 : 13)) DrawTime(tick);
         DrawRamp();
     }
@@ -78,11 +83,10 @@ internal sealed class CurveChart(IDrawing drawing, Palette palette, DryingRun ru
 
     private void DrawRamp()
     {
-        var steps = (int)Math.Ceiling(64 * _top);
-        for (var step = steps - 1; step >= 0; step--)
+        for (var shade = 0; shade < Shades; shade++)
         {
-            var top = _plot.Bottom - _plot.Height * Math.Min(1, (step + 1.0) / steps);
-            drawing.Fill([new Box(_plot.Left - RampWidth, top, RampWidth, _plot.Height / steps + (step > 0 ? 0.6 : 0)).Corners], MoistureScale.At(_top * (step + 0.5) / steps).ToRgb());
+            var height = _plot.Height * (Shades - shade) / Shades;
+            drawing.Fill([new Box(_plot.Left - RampWidth, _plot.Top, RampWidth, height).Corners], MoistureScale.Colour(_top * (shade + 0.5) / Shades));
         }
 
         drawing.Line(new Box(_plot.Left - RampWidth, _plot.Top, RampWidth, _plot.Height).Corners, new(palette.Outline, 0.8, Blunt: true), closed: true);

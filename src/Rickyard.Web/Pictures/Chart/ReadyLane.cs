@@ -19,10 +19,10 @@ internal sealed class ReadyLane(IDrawing drawing, Palette palette, DryingRun run
         var until = run.Window.Until.Middle ?? run.Days[^1];
         drawing.Begin("ready");
         drawing.Fill([new Box(x(from), plot.Top, x(until) - x(from), plot.Height).Corners], palette.Accent, 0.07);
-        DrawSpread(run.Window.From, x, y);
-        DrawSpread(run.Window.Until, x, y);
+        DrawSpread(run.Window.From, x, y - 8);
+        DrawSpread(run.Window.Until, x, y + 8);
         drawing.Line([new(x(from), y), new(x(until), y)], new(palette.Accent, 6, Blunt: true));
-        DrawWords(plot, x(from), x(until), y - 12);
+        DrawWords(plot, x(from), x(until), y - 18);
         drawing.End();
     }
 
@@ -31,8 +31,8 @@ internal sealed class ReadyLane(IDrawing drawing, Palette palette, DryingRun run
         if (spread.Early is not { } early) return;
         var late = spread.Late ?? run.Days[^1];
         drawing.Line([new(x(early), y), new(x(late), y)], new(palette.Accent, 1.5, Blunt: true));
-        drawing.Line([new(x(early), y - 5), new(x(early), y + 5)], new(palette.Accent, 1.5, Blunt: true));
-        if (spread.Late is not null) drawing.Line([new(x(late), y - 5), new(x(late), y + 5)], new(palette.Accent, 1.5, Blunt: true));
+        drawing.Line([new(x(early), y - 3), new(x(early), y + 3)], new(palette.Accent, 1.5, Blunt: true));
+        if (spread.Late is not null) drawing.Line([new(x(late), y - 3), new(x(late), y + 3)], new(palette.Accent, 1.5, Blunt: true));
     }
 
     private void DrawWords(Box plot, double from, double until, double y)

@@ -28,7 +28,7 @@ public sealed class Cut
     public static Cut Across(FieldSnapshot snapshot)
     {
         var grid = snapshot.Grid;
-        var sheet = SmoothSheet.Over(grid.RadialEdges, grid.TangentialEdges, (r, t) => snapshot.Moisture[grid.Index(r, t, 0)]);
+        var sheet = SmoothSheet.Over(grid.RadialEdges, IsWhole(grid.Split), grid.TangentialEdges, (r, t) => snapshot.Moisture[grid.Index(r, t, 0)]);
         return grid.Split.Shape switch
         {
             SplitShape.Block => Upright(sheet.MirroredRows().MirroredColumns(), (row, column) => new(row, column)),
@@ -41,10 +41,13 @@ public sealed class Cut
     public static Cut Along(FieldSnapshot snapshot)
     {
         var grid = snapshot.Grid;
-        var sheet = SmoothSheet.Over(grid.RadialEdges, grid.LongitudinalEdges, (r, z) => snapshot.Moisture[grid.Index(r, 0, z)]).MirroredColumns();
-        if (grid.Split.Shape is SplitShape.Round or SplitShape.Block) sheet = sheet.MirroredRows();
+        var sheet = SmoothSheet.Over(grid.RadialEdges, IsWhole(grid.Split), grid.LongitudinalEdges, (r, z) => snapshot.Moisture[grid.Index(r, 0, z)]).MirroredColumns();
+        if (IsWhole(grid.Split)) sheet = sheet.MirroredRows();
         return Upright(sheet, (row, column) => new(column, -row), grid.Split);
     }
+
+    /// <summary>Whether the wood goes on beyond the grid's first row, mirrored there.</summary>
+    private static bool IsWhole(Split split) => split.Shape is SplitShape.Round or SplitShape.Block;
 
     private static Cut Upright(SmoothSheet sheet, Func<double, double, Point> place, Split? barked = null)
     {

@@ -13,14 +13,14 @@ public sealed class CutView(IDrawing drawing, Palette palette, double bandLow, d
     /// <summary>Width of the rim of bark. [px]</summary>
     public const double BarkWidth = 4;
 
-    private const int Shades = 56;
+    private const int Shades = 96;
     private const double Tolerance = 0.12;
 
     /// <summary>How the upper edge of the band is drawn, here and wherever it appears.</summary>
-    public static Stroke HighEdge(Rgb colour) => new(colour, 1.5);
+    public static Stroke HighEdge(Rgb colour) => new(colour, 1.4);
 
     /// <summary>How the lower edge is drawn.</summary>
-    public static Stroke LowEdge(Rgb colour) => new(colour, 1.5, Dash.Short);
+    public static Stroke LowEdge(Rgb colour) => new(colour, 1.4, Dash.Short);
 
     /// <summary>Draws the cut about a point of the page.</summary>
     /// <param name="cut">The cut.</param>
@@ -60,7 +60,7 @@ public sealed class CutView(IDrawing drawing, Palette palette, double bandLow, d
         {
             foreach (var contour in LevelTracer.Contours(mesh, level))
             {
-                drawing.Line(line(contour), new(palette.ContourCasing, stroke.Width + 1.6));
+                drawing.Line(line(contour), stroke with { Colour = palette.ContourCasing, Width = stroke.Width + 1.6 });
                 drawing.Line(line(contour), stroke);
             }
         }

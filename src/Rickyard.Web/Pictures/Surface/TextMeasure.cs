@@ -13,16 +13,29 @@ public static class TextMeasure
         return font.MeasureText(text);
     }
 
-    /// <summary>The text in lines that fit a width in any common font; a single longer word stands alone.</summary>
+    /// <summary>The text in lines that fit a width in any common font; a longer word is cut.</summary>
     public static IReadOnlyList<string> Wrap(string text, double width, double size, bool bold = false)
     {
         var lines = new List<string>();
-        foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries).SelectMany(word => Pieces(word, width, size, bold)))
         {
             if (lines.Count > 0 && Width($"{lines[^1]} {word}", size, bold) * Slack <= width) lines[^1] += " " + word;
             else lines.Add(word);
         }
 
         return lines;
+    }
+
+    private static IEnumerable<string> Pieces(string word, double width, double size, bool bold)
+    {
+        while (Width(word, size, bold) * Slack > width && word.Length > 1)
+        {
+            var length = word.Length - 1;
+            while (length > 1 && Width(word[..length], size, bold) * Slack > width) length--;
+            yield return word[..length];
+            word = word[length..];
+        }
+
+        yield return word;
     }
 }
