@@ -1,0 +1,51 @@
+using Rickyard.Core.Drying;
+using Rickyard.Web.Pictures.Colour;
+using Rickyard.Web.Pictures.Surface;
+
+namespace Rickyard.Web.Pictures.Chart;
+
+/// <summary>Above the plot: a bar while the typical core is in the cook's band, thin lines for the spread of its beginning and end.</summary>
+internal sealed class ReadyLane(IDrawing drawing, Palette palette, DryingRun run, bool narrow)
+{
+    private const double Height = 14;
+
+    /// <summary>Draws it.</summary>
+    /// <param name="plot">The plot beneath. [px]</param>
+    /// <param name="x">Place of a day. [px]</param>
+    public void Draw(Box plot, Func<double, double> x)
+    {
+        if (run.Window.From.Middle is not { } from) return;
+        var y = plot.Top - Height;
+        var until = run.Window.Until.Middle ?? run.Days[^1];
+        drawing.Begin("ready");
+        drawing.Fill([new Box(x(from), plot.Top, x(until) - x(from), plot.Height).Corners], palette.Accent, 0.07);
+        DrawSpread(run.Window.From, x, y - 8);
+        DrawSpread(run.Window.Until, x, y + 8);
+        drawing.Line([new(x(from), y), new(x(until), y)], new(palette.Accent, 6, Blunt: true));
+        DrawWords(plot, x(from), x(until), y - 18);
+        drawing.End();
+    }
+
+    private void DrawSpread(DaySpread spread, Func<double, double> x, double y)
+    {
+        if (spread.Early is not { } early) return;
+        var late = spread.Late ?? run.Days[^1];
+        drawing.Line([new(x(early), y), new(x(late), y)], new(palette.Accent, 1.5, Blunt: true));
+        drawing.Line([new(x(early), y - 3), new(x(early), y + 3)], new(palette.Accent, 1.5, Blunt: true));
+        if (spread.Late is not null) drawing.Line([new(x(late), y - 3), new(x(late), y + 3)], new(palette.Accent, 1.5, Blunt: true));
+    }
+
+    private void DrawWords(Box plot, double from, double until, double y)
+    {
+        var words = Words();
+        var half = TextMeasure.Width(words, 13, bold: true) * TextMeasure.Slack / 2;
+        var middle = Math.Clamp((from + until) / 2, plot.Left + half, plot.Right + (narrow ? 50 : 60) - half);
+        drawing.Write(words, new(middle, y), new(13, palette.Accent, Bold: true, Anchor.Middle));
+    }
+
+    private string Words()
+    {
+        string Date(double day) => CalendarWords.DayAndMonth(CalendarWords.After(run.Case.StartDate, day));
+        return run.Window.Until.Middle is { } until ? $"ready {Date(run.Window.From.Middle!.Value)} to {Date(until)}" : $"ready from {Date(run.Window.From.Middle!.Value)}";
+    }
+}
