@@ -6,7 +6,7 @@ namespace Rickyard.Core.Racks;
 
 /// <summary>
 /// Turns the weather of a place into what the splits of a stack there meet, hour by hour: an average over the whole stack. The stack moistens its
-/// own air; that is left to the solver by way of <see cref="Surroundings.FreshAir"/> (weather-racks.md, eq. R1 to R11, says what is published
+/// own air; that is left to the solver by way of <see cref="Surroundings.FreshAir"/> (physics.md, eq. R1 to R11, says what is published
 /// and what is judgement).
 /// </summary>
 public static class RackAir

@@ -1,7 +1,7 @@
 namespace Rickyard.Core.Racks;
 
 /// <summary>
-/// Snow on an open stack: below 0 °C it lies and wets nothing; above, it melts by degree-hours (weather-racks.md, eq. R11). Published degree-day
+/// Snow on an open stack: below 0 °C it lies and wets nothing; above, it melts by degree-hours (physics.md, eq. R11). Published degree-day
 /// factors run from 2 to 6 mm d⁻¹ K⁻¹ (Hock 2003, from memory).
 /// </summary>
 internal sealed class SnowOnTop

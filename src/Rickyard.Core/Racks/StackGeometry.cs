@@ -7,7 +7,7 @@ namespace Rickyard.Core.Racks;
 /// <param name="SolidFraction">Wood and bark over stacked volume; 80 ft³ in a cord of 128 ft³ (common practice: 70 to 90 ft³).</param>
 public sealed record StackGeometry(double SplitSize, double SplitLength, double Height = 1.2, double SolidFraction = 0.62)
 {
-    /// <summary>Bark and split faces per stacked volume (weather-racks.md, eq. R4). [m² m⁻³]</summary>
+    /// <summary>Bark and split faces per stacked volume (physics.md, eq. R4). [m² m⁻³]</summary>
     public double SidesPerVolume => SolidFraction * 4 / SplitSize;
 
     /// <summary>End grain per stacked volume. [m² m⁻³]</summary>

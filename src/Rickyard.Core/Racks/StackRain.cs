@@ -1,7 +1,7 @@
 namespace Rickyard.Core.Racks;
 
 /// <summary>
-/// Rain on the faces of a stack (weather-racks.md, eq. R8 to R10): what falls on an open top trickles over the sides of the splits below; what
+/// Rain on the faces of a stack (physics.md, eq. R8 to R10): what falls on an open top trickles over the sides of the splits below; what
 /// the wind drives against the windward face wets the end grain there most. The driving-rain relation is published (Lacy 1965, Straube and Burnett
 /// 2000, from memory); shares and covers are judgement, spread by <see cref="RackUncertainty.Rain"/>.
 /// </summary>

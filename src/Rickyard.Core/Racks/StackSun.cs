@@ -1,7 +1,7 @@
 namespace Rickyard.Core.Racks;
 
 /// <summary>
-/// Sun absorbed by a stack, less what it loses to a cold sky, averaged over all its faces (weather-racks.md, eq. R6 and R7). Absorptivity is
+/// Sun absorbed by a stack, less what it loses to a cold sky, averaged over all its faces (physics.md, eq. R6 and R7). Absorptivity is
 /// published for wood; the shares are judgement, spread by <see cref="RackUncertainty.Sun"/>.
 /// </summary>
 internal static class StackSun

@@ -1,7 +1,7 @@
 namespace Rickyard.Core.Racks;
 
 /// <summary>
-/// From the wind of a weather station to the air between the splits (weather-racks.md, eq. R1, R2 and R5). The power law is published; its use
+/// From the wind of a weather station to the air between the splits (physics.md, eq. R1, R2 and R5). The power law is published; its use
 /// below 2 m, the shelter, and what passes the gaps are judgement, spread by <see cref="RackUncertainty.Wind"/>.
 /// </summary>
 internal static class StackWind

@@ -2,7 +2,7 @@ namespace Rickyard.Core.Weather;
 
 /// <summary>
 /// A value for each day of the year from twelve monthly means: straight lines between mid-months, with the mid-month values moved until
-/// the means of the months come out as given (weather-racks.md, eq. W1; iterated interpolation after Harzallah 1995, from memory).
+/// the means of the months come out as given (physics.md, eq. M1; iterated interpolation after Harzallah 1995, from memory).
 /// </summary>
 internal sealed class AnnualCurve
 {

@@ -3,7 +3,7 @@ using MathNet.Numerics.Random;
 
 namespace Rickyard.Core.Weather;
 
-/// <summary>A standard normal series with memory from day to day: z = φ·z + √(1 − φ²)·ε (weather-racks.md, eq. W7).</summary>
+/// <summary>A standard normal series with memory from day to day: z = φ·z + √(1 − φ²)·ε (physics.md, eq. M7).</summary>
 /// <param name="memory">φ, 0 to below 1.</param>
 /// <param name="seed">Decides the whole series.</param>
 internal sealed class DailyAnomaly(double memory, int seed)

@@ -3,7 +3,7 @@ namespace Rickyard.Core.Weather;
 /// <summary>
 /// Global radiation where nobody measured it: extraterrestrial radiation of the day times what the daily range of temperature says about
 /// clouds, spread over the day like the height of the sun (FAO Irrigation and Drainage Paper 56, eq. 21, 23-25, 37 and 50, from memory;
-/// weather-racks.md, eq. W5 and W6). Noon is taken at 12:00.
+/// physics.md, eq. M5 and M6). Noon is taken at 12:00.
 /// </summary>
 public static class DailySun
 {

@@ -6,7 +6,7 @@ namespace Rickyard.Core.Weather;
 internal static class DayShape
 {
     /// <summary>
-    /// Erbs, Klein and Beckman 1983 (weather-racks.md, eq. W2): deviation from the middle of high and low over their difference, hours ending
+    /// Erbs, Klein and Beckman 1983 (physics.md, eq. M2): deviation from the middle of high and low over their difference, hours ending
     /// 1 to 24. Mean zero, lowest at 6 h, highest at 15 h.
     /// </summary>
     private static readonly double[] Temperature = [.. Enumerable.Range(0, 24).Select(Erbs)];
@@ -26,7 +26,7 @@ internal static class DayShape
     public static double WindAt(int hour) => Wind[hour];
 
     /// <summary>
-    /// The one vapour pressure whose relative humidities over the day, cut at 1, have the given mean (weather-racks.md, eq. W3): the water in
+    /// The one vapour pressure whose relative humidities over the day, cut at 1, have the given mean (physics.md, eq. M3): the water in
     /// the air changes little in a day, the temperature much. Direct where no hour is saturated, else by halving. [Pa]
     /// </summary>
     /// <param name="celsius">Temperatures of the day. [°C]</param>

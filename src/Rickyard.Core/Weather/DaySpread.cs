@@ -1,7 +1,7 @@
 namespace Rickyard.Core.Weather;
 
 /// <summary>
-/// Spread of daily means about the usual of the date, from the climate's own annual and daily ranges (weather-racks.md, eq. W8 to W11).
+/// Spread of daily means about the usual of the date, from the climate's own annual and daily ranges (physics.md, eq. M8 to M11).
 /// The first-order autoregressive form is Richardson's (1981); the numbers are our fit to 18 hourly typical years and four Irish stations of
 /// 2017, by eye: a judgement.
 /// </summary>

@@ -6,7 +6,7 @@ namespace Rickyard.Core.Weather;
 
 /// <summary>
 /// Reads EPW files: eight header lines, then a line of 35 fields for each hour (EnergyPlus, Auxiliary Programs, "EPW Data Dictionary", from
-/// memory; weather-racks.md, section 2). Old files of 33 fields, without rain, are read too.
+/// memory; physics.md, section 2). Old files of 33 fields, without rain, are read too.
 /// </summary>
 public sealed class EpwReader
 {

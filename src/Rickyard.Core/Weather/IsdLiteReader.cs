@@ -7,7 +7,7 @@ namespace Rickyard.Core.Weather;
 
 /// <summary>
 /// Reads NOAA ISD-Lite: 61 characters a line, tenths, UTC, -9999 missing, -1 a trace of rain (NOAA, ISD-Lite format document, from memory;
-/// weather-racks.md, section 2). The file does not say where it is from.
+/// physics.md, section 2). The file does not say where it is from.
 /// </summary>
 public sealed partial class IsdLiteReader
 {

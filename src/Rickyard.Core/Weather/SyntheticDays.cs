@@ -48,7 +48,7 @@ internal sealed class SyntheticDays
             rain);
     }
 
-    /// <summary>Wet days are damper, the rest of the spread has memory; cut symmetrically, so that the mean is kept (eq. W9).</summary>
+    /// <summary>Wet days are damper, the rest of the spread has memory; cut symmetrically, so that the mean is kept (eq. M9).</summary>
     private double Humidity(double usual, double wetShare, double wet)
     {
         var ofWetness = DaySpread.WetDayHumidity * (wet - wetShare);
@@ -57,14 +57,14 @@ internal sealed class SyntheticDays
         return usual + Math.Clamp(_variability.Humidity * (ofWetness + rest * _dampness.Next()), -room, room);
     }
 
-    /// <summary>Lognormal with mean 1 (eq. W10).</summary>
+    /// <summary>Lognormal with mean 1 (eq. M10).</summary>
     private double WindFactor()
     {
         var deviation = _variability.Wind * DaySpread.Wind;
         return Math.Exp(deviation * _breeze.Next() - deviation * deviation / 2);
     }
 
-    /// <summary>Wet days have less sun, dry ones so much more that the mean is kept (eq. W11).</summary>
+    /// <summary>Wet days have less sun, dry ones so much more that the mean is kept (eq. M11).</summary>
     private double Sun(int day, double range, double wetShare, double wet)
     {
         var share = (wet > 0 ? DaySpread.WetDaySun : 1) / (wetShare * DaySpread.WetDaySun + 1 - wetShare);

@@ -4,7 +4,7 @@ namespace Rickyard.Core.Weather;
 
 /// <summary>
 /// Hours of any length from monthly normals: a published shape of the day, drawn rain, and days that differ from the usual with memory from
-/// one to the next (weather-racks.md, eq. W1 to W11). The same seed gives the same weather; other seeds give other years of one climate.
+/// one to the next (physics.md, eq. M1 to M11). The same seed gives the same weather; other seeds give other years of one climate.
 /// </summary>
 public static class SyntheticWeather
 {

@@ -1,7 +1,7 @@
 namespace Rickyard.Core.Weather;
 
 /// <summary>
-/// How much days differ from the usual of their date, as a multiple of what hourly records show (weather-racks.md, eq. W8 to W11).
+/// How much days differ from the usual of their date, as a multiple of what hourly records show (physics.md, eq. M8 to M11).
 /// Wet days and their depths are drawn in any case.
 /// </summary>
 /// <param name="Temperature">Multiple of the spread of daily mean temperature.</param>

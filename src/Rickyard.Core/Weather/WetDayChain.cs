@@ -3,8 +3,8 @@ using MathNet.Numerics.Random;
 namespace Rickyard.Core.Weather;
 
 /// <summary>
-/// Wet and dry days as a chain of two states (Richardson 1981), with exponential depths that fall in 3 to 5 hours on end (weather-racks.md,
-/// eq. W4). Over many years months keep their rain and their wet days; a single month does not.
+/// Wet and dry days as a chain of two states (Richardson 1981), with exponential depths that fall in 3 to 5 hours on end (physics.md,
+/// eq. M4). Over many years months keep their rain and their wet days; a single month does not.
 /// </summary>
 internal sealed class WetDayChain
 {
