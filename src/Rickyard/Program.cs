@@ -3,9 +3,12 @@ using Rickyard.Dry;
 using Rickyard.Screens;
 
 var screen = Screen.OfConsole();
+var engine = new DryingEngine(TimeProvider.System);
+var picture = new WebPicture();
 return CommandLine.Run(args, screen,
 [
-    DryCommand.Build(screen, new DryingEngine(TimeProvider.System), new WebPicture()),
+    DemoCommand.Build(screen, engine, picture),
+    DryCommand.Build(screen, engine, picture),
     EmcCommand.Build(screen),
     AirCommand.Build(screen),
     SpeciesCommand.Build(screen),
