@@ -11,7 +11,7 @@ namespace Rickyard.Benchmarks;
 /// humidity), moisture in percent, isothermal at air temperature. The product's physics is another law on the same stepper.
 /// Exponentials of small arguments by a fifth-degree polynomial, squared twice: relative error below 5e-6 for |y| ≤ 1.2.
 /// </summary>
-internal sealed class ReferenceWedgeLaw(LaneGrid grid, IReferenceAir air) : TransportLaw
+internal sealed class ReferenceWedgeLaw(LaneGrid grid) : TransportLaw
 {
     private const double BasicDensity = 600, Convection = 8, BarkFactor = 0.05;
     private readonly int _count = grid.OuterCells.Length;
@@ -21,12 +21,20 @@ internal sealed class ReferenceWedgeLaw(LaneGrid grid, IReferenceAir air) : Tran
     private readonly double[] _conductance = Padded(grid, f => f.Kind == FaceKind.Bark ? BarkFactor : 1);
     private readonly double[] _inverseDepth = Padded(grid, f => 1 / f.Depth), _area = Padded(grid, f => f.Area);
     private readonly double[] _gr = Unscaled(grid, Axis.Radial), _gt = Unscaled(grid, Axis.Tangential), _gz = Unscaled(grid, Axis.Longitudinal);
+    private IReferenceAir _air = new SteadyReferenceAir();
     private readonly int _crosswise = grid.Layout.OuterFaces.Count(f => f.Kind != FaceKind.End);
     private double _cap, _oak, _wall, _slope, _saturation, _vapor, _dryHumidity, _transfer, _w, _k, _k1, _k2;
 
+    /// <summary>Begin a new solution in some air.</summary>
+    public void Restart(IReferenceAir air)
+    {
+        _air = air;
+        Array.Fill(_humidity, 0.5);
+    }
+
     public override void Begin(double time, double step, ReadOnlySpan<double> state)
     {
-        (var celsius, _saturation, _vapor, _dryHumidity) = air.Mean(time, step);
+        (var celsius, _saturation, _vapor, _dryHumidity) = _air.Mean(time, step);
         double kelvins = celsius + 273.15, scale = Math.Pow(BasicDensity / 560, -2.39);
         _cap = 30 - 0.1 * (celsius - 20);
         _oak = scale * 19.2e-4 * Math.Exp(-5280 / kelvins + 0.0115 * 15.5);

