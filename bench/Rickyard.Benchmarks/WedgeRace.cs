@@ -24,7 +24,7 @@ internal sealed class WedgeRace
         _problem = problem;
         _grid = new LaneGrid(SplitGrid.Uniform(Split.Wedge(Length.FromMetres(0.10), Angle.FromDegrees(60), Length.FromMetres(0.36)), 14, 8, 12));
         _law = new(_grid);
-        _driver = new(_grid, _law, new(10 * tolerance, tolerance, 30, (problem == "A" ? 24 : 5) * 3600, AllowNegative: true));
+        _driver = new(_grid, _law, new(10 * tolerance, tolerance, 30, (problem == "A" ? 24 : 6) * 3600, AllowNegative: true));
     }
 
     public static void Run(string problem, double tolerance, int repeats)
