@@ -23,8 +23,8 @@ public sealed partial class HouseRulesTests
     public void Nothing_is_named_for_a_kind_of_class_instead_of_its_subject() => Assert.DoesNotContain(All.Select(source => source.Name), name => KindOfClass().IsMatch(name));
 
     [Fact]
-    public void File_is_short_enough_to_be_one_idea() => Assert.Empty(All
-        .Select(source => (source.Name, Lines: source.Text.Count(letter => letter == '\n'))).Where(source => source.Lines > LongestFile));
+    public void File_is_short_enough_to_be_one_idea() => Assert.All(
+        All, source => Assert.True(source.Text.Count(letter => letter == '\n') <= LongestFile, source.Name));
 
     [Fact]
     public void File_holds_the_type_it_is_named_for() => Assert.Empty(All
@@ -33,8 +33,8 @@ public sealed partial class HouseRulesTests
         .Select(source => source.Name));
 
     [Fact]
-    public void Namespace_is_one_for_the_whole_file() => Assert.Empty(All
-        .Where(source => !source.Name.EndsWith("Program.cs", StringComparison.Ordinal) && !FileScoped().IsMatch(source.Text)).Select(source => source.Name));
+    public void Namespace_is_one_for_the_whole_file() => Assert.All(
+        All.Where(source => !source.Name.EndsWith("Program.cs", StringComparison.Ordinal)), source => Assert.True(FileScoped().IsMatch(source.Text), source.Name));
 
     [GeneratedRegex(@"(^|/|\w)(Helper|Helpers|Util|Utils|Utility|Utilities|Manager|Managers|Common|Misc)(/|\.cs$)")]
     private static partial Regex KindOfClass();

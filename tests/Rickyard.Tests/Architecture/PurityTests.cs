@@ -21,11 +21,14 @@ public sealed partial class PurityTests
         "System.Random.get_Shared", "System.Guid.NewGuid",
     ];
 
+    // The compiler writes this into every iterator.
+    private const string IteratorThread = "System.Environment.get_CurrentManagedThreadId";
+
     [Fact]
     public void Core_touches_nothing_outside_itself() =>
         Assert.DoesNotContain(
         Members(typeof(Core.Quantities.Problem).Assembly.Location),
-        member => ForbiddenMembers.Contains(member) || ForbiddenTypes.Contains(member[..member.LastIndexOf('.')]));
+        member => member != IteratorThread && (ForbiddenMembers.Contains(member) || ForbiddenTypes.Contains(member[..member.LastIndexOf('.')])));
 
     [Fact]
     public void Core_makes_no_random_numbers_without_a_seed() =>

@@ -22,7 +22,7 @@ public sealed class RunStoryTests
     public void Run_that_is_never_ready_says_so_first_and_why()
     {
         var story = Told(InventedRun.Of(SampleCase.Read(SampleCase.Text), air: 0.24, tau: 40));
-        Assert.StartsWith("The core is not in 18–20 % dry basis within these 37 days: on 8 May 2024 it is still at 41.4 % dry basis", story, StringComparison.Ordinal);
+        Assert.StartsWith("The core is not in 18–20 % dry basis within these 37 days: on 8 May 2024 it is still at 41.4 % dry basis", Joined(story), StringComparison.Ordinal);
         Assert.Contains("waiting alone never brings it there", Joined(story), StringComparison.Ordinal);
     }
 
@@ -38,8 +38,8 @@ public sealed class RunStoryTests
     public void Wood_that_starts_too_dry_says_so_and_when_it_is_back()
     {
         var dry = SampleCase.Read(SampleCase.With("start.moisture", "\"8 % dry basis\""));
-        Assert.StartsWith("The core starts at 8.0 % dry basis, drier than 18–20 % dry basis, and on 8 May 2024 is at", Told(InventedRun.Of(dry, air: 0.15, tau: 30)), StringComparison.Ordinal);
-        Assert.Contains("it is back in the band from", Told(InventedRun.Of(dry, air: 0.25, tau: 10)), StringComparison.Ordinal);
+        Assert.StartsWith("The core starts at 8.0 % dry basis, drier than 18–20 % dry basis, and on 8 May 2024 is at", Joined(Told(InventedRun.Of(dry, air: 0.15, tau: 30))), StringComparison.Ordinal);
+        Assert.Contains("it is back in the band from", Joined(Told(InventedRun.Of(dry, air: 0.25, tau: 10))), StringComparison.Ordinal);
     }
 
     [Fact]
