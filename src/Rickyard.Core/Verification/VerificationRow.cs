@@ -1,0 +1,19 @@
+namespace Rickyard.Core.Verification;
+
+/// <summary>A measured case beside what the engine says of it.</summary>
+/// <param name="Case">What was measured.</param>
+/// <param name="Predicted">What the engine says.</param>
+public sealed record VerificationRow(MeasuredCase Case, Prediction Predicted)
+{
+    /// <summary>Distance of the typical piece from the measured range, 0 inside. [unit of the case]</summary>
+    public double MissFromRange => Case.FromRange(Predicted.Typical);
+
+    /// <summary>Distance of the typical piece from the measured middle. [unit of the case]</summary>
+    public double MissFromMiddle => Case.FromMiddle(Predicted.Typical);
+
+    /// <summary>The first over the measured middle, or the bound. [–]</summary>
+    public double RelativeMissFromRange => MissFromRange / (Case.Middle ?? Case.High);
+
+    /// <summary>The second over the measured middle, or the bound. [–]</summary>
+    public double RelativeMissFromMiddle => MissFromMiddle / (Case.Middle ?? Case.High);
+}
