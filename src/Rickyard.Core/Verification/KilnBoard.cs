@@ -16,7 +16,6 @@ internal static class KilnBoard
     private const double Humidity = 0.50;
     private const double Speed = 2;
     private const int Reports = 120;
-    private const int FewestMembers = 4;
 
     /// <summary>Temperature of the time constant that the source is quoted for, 150 °F. [°C]</summary>
     private const double QuotedCelsius = 65.6;
@@ -31,28 +30,24 @@ internal static class KilnBoard
     /// <summary>Time constant of the engine at the quoted point. [d]</summary>
     internal static Prediction TimeConstant(DryingRequest request, CancellationToken cancellation)
     {
-        var run = Run(1, QuotedCelsius, request, cancellation);
+        var run = DryingForecast.Run(Case(1, QuotedCelsius), request, new Dictionary<WeatherName, WeatherScenario>(), null, cancellation);
         var equilibrium = Equilibrium(QuotedCelsius);
         return RunReading.Of(run, series => RunReading.DaysTo(run.Days, series.Mean, To) / Math.Log((From - equilibrium) / (To - equilibrium)));
     }
 
-    private static DryingLawPoint Point(double inches, double celsius, CancellationToken cancellation)
-    {
-        var run = Run(inches, celsius, new(FewestMembers), cancellation);
-        return new(
-            inches, celsius, RedOakDryingLaw.Days(inches, celsius, From, To, Equilibrium(celsius)), RunReading.DaysTo(run.Days, run.Typical.Mean, To));
-    }
+    /// <summary>Time from 60 to 20 % of a board by the engine. [d]</summary>
+    internal static double Days(double inches, double celsius, CancellationToken cancellation) => TypicalRun.Of(Case(inches, celsius), cancellation).DaysTo(To);
+
+    private static DryingLawPoint Point(double inches, double celsius, CancellationToken cancellation) =>
+        new(inches, celsius, LawDays(inches, celsius), Days(inches, celsius, cancellation));
+
+    private static double LawDays(double inches, double celsius) => RedOakDryingLaw.Days(inches, celsius, From, To, Equilibrium(celsius));
 
     private static double Equilibrium(double celsius) => SorptionIsotherm.At(celsius).Moisture(Humidity);
 
-    private static DryingRun Run(double inches, double celsius, DryingRequest request, CancellationToken cancellation)
+    private static DryingCase Case(double inches, double celsius)
     {
-        var days = 5 * RedOakDryingLaw.Days(inches, celsius, From, To, Equilibrium(celsius));
-        return DryingForecast.Run(Case(inches, celsius, days), request, new Dictionary<WeatherName, WeatherScenario>(), null, cancellation);
-    }
-
-    private static DryingCase Case(double inches, double celsius, double days)
-    {
+        var days = 5 * LawDays(inches, celsius);
         var species = SpeciesCatalogue.Find("northern red oak").Value!;
         return new()
         {
