@@ -13,15 +13,9 @@ namespace Rickyard.Core.Verification;
 internal sealed class AssumedAir(DataRow row)
 {
     /// <summary>Vapour given off in a lived-in house; common practice, no source. [Pa]</summary>
-    internal const double HouseVapor = 300;
+    private const double HouseVapor = 300;
 
     private static readonly Dictionary<string, AssumedAir> ByName = DataRow.Read("assumed_air").ToDictionary(found => found.Text("name"), found => new AssumedAir(found));
-
-    internal static IEnumerable<AssumedAir> All => ByName.Values;
-
-    internal string Name => row.Text("name");
-
-    internal string Why => row.Text("why");
 
     /// <summary>Place whose normals are taken.</summary>
     internal string Place => row.Text("place");
@@ -31,22 +25,30 @@ internal sealed class AssumedAir(DataRow row)
     /// <summary>The periods of a case that begins on a date and lasts so many days.</summary>
     internal IReadOnlyList<Period> Periods(LocalDate start, double days) => row.Text("kind") switch
     {
-        "room" => [new SteadyPeriod(null, row.Number("celsius"), row.Number("humidity_pct") / 100, row.Number("speed"))],
+        "room" => [new SteadyPeriod(null, row.Number("celsius"), RoomHumidity, row.Number("speed"))],
         "garage" => [.. Months(start, days)],
         _ => [new RackPeriod(null, new(null, Place), Rack())],
     };
 
-    /// <summary>Humidity that the rule for rooms gives; null for other air. [0 to 1]</summary>
-    internal double? HumidityByRule() => row.Text("kind") == "room"
-        ? (Vapor(Normals.Months[(int)row.Number("month") - 1]) + HouseVapor) / SaturationPressure.OverWater(Kelvins(row.Number("celsius")))
-        : null;
+    /// <summary>In words, with the reason.</summary>
+    internal string Describe() => $"{row.Text("name")}: {State()}; {row.Text("why")}";
 
-    /// <summary>Humidity taken; null for other air. [0 to 1]</summary>
-    internal double? Humidity => row.NumberOrNull("humidity_pct") / 100;
+    // Vapour outdoors in the month and what a house adds, at the temperature of the room; see Data/assumed_air.csv.
+    private double RoomHumidity =>
+        (Vapor(Normals.Months[(int)row.Number("month") - 1]) + HouseVapor) / SaturationPressure.OverWater(Kelvins(row.Number("celsius")));
 
     private MonthlyNormals Normals => NormalsCatalogue.Find(Place).Value!;
 
     private RackDescription Rack() => new(row.Choice<RackCover>("cover"), row.Choice<RackSun>("sun"), row.Choice<RackWind>("wind"), (int)row.Number("rows"));
+
+    private string State() => row.Text("kind") switch
+    {
+        "room" => FormattableString.Invariant($"{row.Text("celsius")} °C, {100 * RoomHumidity:0} % relative humidity, {row.Text("speed")} m/s"),
+        "garage" => $"month by month {row.Text("warmer_kelvins")} K above outdoors in {Normals.Name}, vapour as outdoors, {row.Text("speed")} m/s",
+        _ => $"weather of {Normals.Name}; cover {Word("cover")}, sun {Word("sun")}, wind {Word("wind")}, rows {row.Text("rows")}",
+    };
+
+    private string Word(string column) => row.Text(column).ToLowerInvariant();
 
     private IEnumerable<SteadyPeriod> Months(LocalDate start, double days)
     {

@@ -15,7 +15,7 @@ namespace Rickyard.Core.Verification;
 /// <param name="Low">Lowest measured value; null where only an upper bound is known. [unit]</param>
 /// <param name="Middle">Mean or only measured value; null for an upper bound. [unit]</param>
 /// <param name="High">Highest measured value. [unit]</param>
-/// <param name="Unit">Unit of the measured value: points (of percent), days or ratio.</param>
+/// <param name="Unit">Unit of the measured value: % of start mass, % dry basis, days or ratio.</param>
 /// <param name="Rank">How far the source can be trusted.</param>
 /// <param name="Source">Who printed it.</param>
 /// <param name="Mark">Table, text or derived.</param>
@@ -29,6 +29,9 @@ public sealed record MeasuredCase(
 
     /// <summary>States too little to be scored; reported all the same.</summary>
     public bool IsStressTest => Rank == "stress test";
+
+    /// <summary>Measured in percent, so that a miss is in percentage points.</summary>
+    public bool IsInPoints => Reading is CaseReading.Loss or CaseReading.Mean;
 
     /// <summary>Distance of a value from the measured range, 0 inside. [unit]</summary>
     public double FromRange(double value) => value > High ? value - High : value < Low ? Low.Value - value : 0;

@@ -22,7 +22,7 @@ public sealed record VerificationReport(
     public double MedianRelativeMissFromMiddle => Scored.Select(row => row.RelativeMissFromMiddle).Median();
 
     /// <summary>Median distance from the measured range of the scored rows that are in percentage points.</summary>
-    public double MedianMissInPoints => Scored.Where(row => row.Case.Unit == "points").Select(row => row.MissFromRange).Median();
+    public double MedianMissInPoints => Scored.Where(row => row.Case.IsInPoints).Select(row => row.MissFromRange).Median();
 
     /// <summary>How the engine's time goes with thickness, 1 to 3 in at 60 °C, as a power. [–]</summary>
     public double ThicknessExponent => Math.Log(At(3, 60).PredictedDays / At(1, 60).PredictedDays) / Math.Log(3);

@@ -3,7 +3,8 @@ namespace Rickyard.Core.Verification;
 /// <summary>A measured case beside what the engine says of it.</summary>
 /// <param name="Case">What was measured.</param>
 /// <param name="Predicted">What the engine says.</param>
-public sealed record VerificationRow(MeasuredCase Case, Prediction Predicted)
+/// <param name="Air">The air taken, in words; empty where the case itself states it.</param>
+public sealed record VerificationRow(MeasuredCase Case, Prediction Predicted, string Air)
 {
     /// <summary>Distance of the typical piece from the measured range, 0 inside. [unit of the case]</summary>
     public double MissFromRange => Case.FromRange(Predicted.Typical);

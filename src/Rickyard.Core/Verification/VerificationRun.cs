@@ -63,11 +63,13 @@ public static class VerificationRun
         MeasuredCase measured, ILookup<string, DryingRun> runs, DryingRequest request, Func<IReadOnlyList<double>>? heatingRatios, CancellationToken cancellation) =>
         measured.Reading switch
         {
-            CaseReading.Heating => heatingRatios is null ? null : new(measured, Heating(heatingRatios())),
-            CaseReading.TimeConstant => new(measured, KilnBoard.TimeConstant(request, cancellation)),
-            CaseReading.Ratio => new(measured, TarpOverTop(runs)),
-            _ => new(measured, Of(measured, [.. runs[measured.Id]])),
+            CaseReading.Heating => heatingRatios is null ? null : new(measured, Heating(heatingRatios()), ""),
+            CaseReading.TimeConstant => new(measured, KilnBoard.TimeConstant(request, cancellation), ""),
+            CaseReading.Ratio => new(measured, TarpOverTop(runs), AirOf(measured)),
+            _ => new(measured, Of(measured, [.. runs[measured.Id]]), AirOf(measured)),
         };
+
+    private static string AirOf(MeasuredCase measured) => AssumedPiece.All.First(piece => piece.Id == measured.Id).Air.Describe();
 
     // A case of one mass a row names its piece in the part; any other is the mean over its pieces.
     private static Prediction Of(MeasuredCase measured, DryingRun[] runs)
