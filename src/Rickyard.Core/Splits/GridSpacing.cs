@@ -17,6 +17,18 @@ public static class GridSpacing
         return Edges(start, end, widths);
     }
 
+    /// <summary>
+    /// Distance between two cells for which the difference of their means gives the slope at the face between them when the profile is a parabola about the
+    /// coordinate's origin: what wood that dries evenly throughout shows across its half thickness or its radius (physics.md, G3). Between equal cells it is
+    /// that of their centres. [the coordinate's unit]
+    /// </summary>
+    /// <param name="before">Where the first cell begins, 0 or more.</param>
+    /// <param name="face">Where it meets the second.</param>
+    /// <param name="after">Where the second ends; the face itself for the distance from a cell to the face that ends it.</param>
+    /// <param name="round">Whether the coordinate is a radius.</param>
+    public static double ParabolicDistance(double before, double face, double after, bool round) => (after - before) / 2
+        * (round ? (before + after) / (2 * face) : (before + face + after) / (3 * face));
+
     private static double[] FineAtBothEnds(double start, double end, int count, double skin, double growth)
     {
         var half = Widths((end - start) / 2, (count + 1) / 2, skin, growth);

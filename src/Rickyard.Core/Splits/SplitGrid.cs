@@ -8,8 +8,11 @@ namespace Rickyard.Core.Splits;
 /// </summary>
 public sealed class SplitGrid
 {
-    private SplitGrid(Split split, double[] radial, double[] tangential, double[] longitudinal)
+    private readonly bool _fitted;
+
+    private SplitGrid(Split split, double[] radial, double[] tangential, double[] longitudinal, bool fitted)
     {
+        _fitted = fitted;
         (Split, RadialEdges, TangentialEdges, LongitudinalEdges) = (split, radial, tangential, longitudinal);
         Volumes = new double[Count];
         RadialConductance = new double[Count];
@@ -32,12 +35,7 @@ public sealed class SplitGrid
     public double[] LongitudinalEdges { get; }
 
     /// <summary>Number of cells along an axis.</summary>
-    public int CountAlong(Axis axis) => (axis switch
-    {
-        Axis.Radial => RadialEdges,
-        Axis.Tangential => TangentialEdges,
-        _ => LongitudinalEdges,
-    }).Length - 1;
+    public int CountAlong(Axis axis) => Edges(axis).Length - 1;
 
     /// <summary>Distance in the cell numbering between neighbours along an axis.</summary>
     public int Stride(Axis axis) => axis switch
@@ -56,7 +54,7 @@ public sealed class SplitGrid
     /// <summary>Volume of each cell. [m³]</summary>
     public double[] Volumes { get; }
 
-    /// <summary>Face area over distance between centres, from each cell to the next one along r (0 after the last). [m]</summary>
+    /// <summary>Face area over distance, from each cell to the next one along r (0 after the last). [m]</summary>
     public double[] RadialConductance { get; }
 
     /// <summary>The same along θ. [m]</summary>
@@ -76,34 +74,45 @@ public sealed class SplitGrid
         _ => LongitudinalConductance,
     };
 
-    /// <summary>The default grid: cells thin under bare faces, growing inward by at most <see cref="GridResolution.Growth"/>.</summary>
+    /// <summary>
+    /// The default grid: cells thin under bare faces, growing inward by at most <see cref="GridResolution.Growth"/>, with distances that make coarse cells
+    /// exact in steady drying (<see cref="GridSpacing.ParabolicDistance"/>).
+    /// </summary>
     public static SplitGrid For(Split split, GridResolution? resolution = null)
     {
         var r = resolution ?? GridResolution.Default;
         var inner = split.Shape == SplitShape.InnerWedge;
         var radial = split.IsPolar
             ? GridSpacing.Between(split.Inner, split.Outer, r.Radial, fineAtStart: inner, fineAtEnd: !split.Bark, r.SkinMetres, r.Growth)
-            : GridSpacing.Between(0, split.Outer / 2, r.Crosswise, false, true, r.SkinMetres, r.Growth);
+            : GridSpacing.Between(0, split.Outer / 2, r.Radial, false, true, r.SkinMetres, r.Growth);
         var arm = (split.Inner + 2 * split.Outer) / 3;
         var tangential = split.Shape switch
         {
             SplitShape.Round => [0, split.Angle],
-            SplitShape.Block => GridSpacing.Between(0, split.Angle / 2, r.Crosswise, false, true, r.SkinMetres, r.Growth),
+            SplitShape.Block => GridSpacing.Between(0, split.Angle / 2, r.Radial, false, true, r.SkinMetres, r.Growth),
             _ => GridSpacing.Between(0, split.Angle / 2, r.Tangential, false, true, r.SkinMetres / arm, r.Growth),
         };
-        return new(split, radial, tangential, GridSpacing.Between(0, split.Length / 2, r.Longitudinal, false, true, r.SkinMetres, r.Growth));
+        return new(split, radial, tangential, GridSpacing.Between(0, split.Length / 2, r.Longitudinal, false, true, r.SkinMetres, r.Growth), fitted: true);
     }
 
-    /// <summary>A grid of equal steps in each coordinate, for convergence studies and comparisons.</summary>
+    /// <summary>A grid of equal steps in each coordinate, plain distances between centres, for convergence studies and comparisons.</summary>
     public static SplitGrid Uniform(Split split, int radial, int tangential, int longitudinal) => new(
         split,
         split.IsPolar ? GridSpacing.Equal(split.Inner, split.Outer, radial) : GridSpacing.Equal(0, split.Outer / 2, radial),
         split.Shape == SplitShape.Round ? [0, split.Angle] : GridSpacing.Equal(0, split.Angle / 2, tangential),
-        GridSpacing.Equal(0, split.Length / 2, longitudinal));
+        GridSpacing.Equal(0, split.Length / 2, longitudinal),
+        fitted: false);
 
     /// <summary>Number of a cell.</summary>
     public int Index(int radial, int tangential, int longitudinal) =>
         (radial * CountAlong(Axis.Tangential) + tangential) * CountAlong(Axis.Longitudinal) + longitudinal;
+
+    private double[] Edges(Axis axis) => axis switch
+    {
+        Axis.Radial => RadialEdges,
+        Axis.Tangential => TangentialEdges,
+        _ => LongitudinalEdges,
+    };
 
     private void FillCells()
     {
@@ -117,9 +126,9 @@ public sealed class SplitGrid
     {
         double dz = Width(LongitudinalEdges, k), section = Section(i, j);
         Volumes[cell] = section * dz;
-        if (i + 1 < CountAlong(Axis.Radial)) RadialConductance[cell] = RadialFace(i + 1, j) * dz / Between(RadialEdges, i);
-        if (j + 1 < CountAlong(Axis.Tangential)) TangentialConductance[cell] = Width(RadialEdges, i) * dz / (Arm(i) * Between(TangentialEdges, j));
-        if (k + 1 < CountAlong(Axis.Longitudinal)) LongitudinalConductance[cell] = section / Between(LongitudinalEdges, k);
+        if (i + 1 < CountAlong(Axis.Radial)) RadialConductance[cell] = RadialFace(i + 1, j) * dz / Distance(Axis.Radial, i, i + 2);
+        if (j + 1 < CountAlong(Axis.Tangential)) TangentialConductance[cell] = Width(RadialEdges, i) * dz / (Arm(i) * Distance(Axis.Tangential, j, j + 2));
+        if (k + 1 < CountAlong(Axis.Longitudinal)) LongitudinalConductance[cell] = section / Distance(Axis.Longitudinal, k, k + 2);
     }
 
     private IEnumerable<OuterFace> FindOuterFaces()
@@ -128,7 +137,7 @@ public sealed class SplitGrid
         for (var j = 0; j < nt; j++)
         for (var k = 0; k < nz; k++)
             yield return new(Index(nr - 1, j, k), Split.Bark ? FaceKind.Bark : FaceKind.Side, Axis.Radial,
-                RadialFace(nr, j) * Width(LongitudinalEdges, k), Width(RadialEdges, nr - 1) / 2);
+                RadialFace(nr, j) * Width(LongitudinalEdges, k), Distance(Axis.Radial, nr - 1, nr));
         if (Split.Shape == SplitShape.InnerWedge)
             for (var j = 0; j < nt; j++)
             for (var k = 0; k < nz; k++)
@@ -137,10 +146,10 @@ public sealed class SplitGrid
             for (var i = 0; i < nr; i++)
             for (var k = 0; k < nz; k++)
                 yield return new(Index(i, nt - 1, k), FaceKind.Side, Axis.Tangential,
-                    Width(RadialEdges, i) * Width(LongitudinalEdges, k), Arm(i) * Width(TangentialEdges, nt - 1) / 2);
+                    Width(RadialEdges, i) * Width(LongitudinalEdges, k), Arm(i) * Distance(Axis.Tangential, nt - 1, nt));
         for (var i = 0; i < nr; i++)
         for (var j = 0; j < nt; j++)
-            yield return new(Index(i, j, nz - 1), FaceKind.End, Axis.Longitudinal, Section(i, j), Width(LongitudinalEdges, nz - 1) / 2);
+            yield return new(Index(i, j, nz - 1), FaceKind.End, Axis.Longitudinal, Section(i, j), Distance(Axis.Longitudinal, nz - 1, nz));
     }
 
     private double Section(int i, int j) => Width(TangentialEdges, j) * Width(RadialEdges, i) * Arm(i);
@@ -152,5 +161,16 @@ public sealed class SplitGrid
 
     private static double Width(double[] edges, int i) => edges[i + 1] - edges[i];
 
-    private static double Between(double[] edges, int i) => (edges[i + 2] - edges[i]) / 2;
+    /// <summary>From the middle of a cell to that of the next one, or to the face that ends it.</summary>
+    /// <param name="axis">Along it.</param>
+    /// <param name="first">Edge where the cell begins.</param>
+    /// <param name="last">Edge where the next cell ends, or the outer face.</param>
+    private double Distance(Axis axis, int first, int last)
+    {
+        var edges = Edges(axis);
+        var round = axis == Axis.Radial && Split.IsPolar;
+        return !_fitted || (round && Split.Shape == SplitShape.InnerWedge)
+            ? (edges[last] - edges[first]) / 2
+            : GridSpacing.ParabolicDistance(edges[first], edges[first + 1], edges[last], round);
+    }
 }
