@@ -9,6 +9,7 @@ return CommandLine.Run(args, screen,
 [
     DemoCommand.Build(screen, engine, picture),
     DryCommand.Build(screen, engine, picture),
+    VerifyCommand.Build(screen),
     EmcCommand.Build(screen),
     AirCommand.Build(screen),
     SpeciesCommand.Build(screen),

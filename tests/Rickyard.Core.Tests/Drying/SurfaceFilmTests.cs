@@ -73,7 +73,7 @@ public sealed class SurfaceFilmTests
     });
 
     private static Split AnyBlock { get; } = Split.Block(
-        Quantities.Length.FromMillimetres(40), Quantities.Length.FromMillimetres(40), Quantities.Length.FromMillimetres(100));
+        Core.Quantities.Length.FromMillimetres(40), Core.Quantities.Length.FromMillimetres(40), Core.Quantities.Length.FromMillimetres(100));
 
     private static PlainFace Plain(in OuterFace face, LaneBody body, double depth)
     {
