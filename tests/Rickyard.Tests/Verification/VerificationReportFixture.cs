@@ -6,5 +6,5 @@ namespace Rickyard.Tests.Verification;
 /// <summary>One run of the whole verification, shared by the tests that look at it.</summary>
 public sealed class VerificationReportFixture
 {
-    public VerificationReport Report { get; } = VerificationRun.Run(heatingRatios: Commands.VerifyCommand.HeatingRatios, cancellation: TestContext.Current.CancellationToken);
+    public VerificationReport Report { get; } = VerificationRun.Run(heatingRatios: Rickyard.Commands.VerifyCommand.HeatingRatios, cancellation: TestContext.Current.CancellationToken);
 }
