@@ -2,7 +2,7 @@ namespace Rickyard.Core.Splits;
 
 /// <summary>
 /// Where core, shell and end are in a grid, as weights over cells that add up to 1 (physics.md, G5): core is the inner tenth of the volume farthest from
-/// bare faces, shell the outer 6 mm under bare faces across the grain outside the end zone, end the outer 6 mm of end grain. A round has no bare side; its
+/// any face, bark among them, shell the outer 6 mm under bare faces across the grain outside the end zone, end the outer 6 mm of end grain. A round has no bare side; its
 /// shell is the outer 6 mm under the bark.
 /// </summary>
 public sealed class SplitProbes
@@ -63,8 +63,8 @@ public sealed class SplitProbes
         for (var a = 0; a < PointsPerCell; a++)
         for (var b = 0; b < PointsPerCell; b++)
         {
-            double first = Inside(grid.RadialEdges, i, a), second = Inside(grid.TangentialEdges, j, b), toSide = ToBareSide(grid.Split, first, second);
-            for (var c = 0; c < PointsPerCell; c++) points.Add(new(cell, volume, toSide, grid.Split.Length / 2 - Inside(grid.LongitudinalEdges, k, c)));
+            double first = Inside(grid.RadialEdges, i, a), second = Inside(grid.TangentialEdges, j, b), toSide = ToBareSide(grid.Split, first, second), toBark = grid.Split.Bark ? grid.Split.Outer - first : double.PositiveInfinity;
+            for (var c = 0; c < PointsPerCell; c++) points.Add(new(cell, volume, toSide, toBark, grid.Split.Length / 2 - Inside(grid.LongitudinalEdges, k, c)));
         }
     }
 
@@ -83,7 +83,7 @@ public sealed class SplitProbes
     private static IEnumerable<ProbePoint> Innermost(List<ProbePoint> points)
     {
         var sorted = points.ToArray();
-        Array.Sort(Array.ConvertAll(sorted, point => -point.ToBare), sorted);
+        Array.Sort(Array.ConvertAll(sorted, point => -point.ToAnyFace), sorted);
         var wanted = CoreShare * points.Sum(point => point.Volume);
         return sorted.TakeWhile(point => (wanted -= point.Volume) > -point.Volume);
     }

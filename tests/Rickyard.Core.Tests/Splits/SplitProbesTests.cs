@@ -28,7 +28,7 @@ public sealed class SplitProbesTests
             var grid = SplitGrid.For(split);
             var points = SplitProbes.Sample(grid);
             var depths = new double[grid.Count];
-            foreach (var point in points) depths[point.Cell] += point.ToBare * point.Volume / grid.Volumes[point.Cell];
+            foreach (var point in points) depths[point.Cell] += point.ToAnyFace * point.Volume / grid.Volumes[point.Cell];
             var probes = SplitProbes.Of(grid);
             double core = SplitProbes.Read(probes.Core, depths, 0, 1), mean = SplitProbes.Read(probes.Mean, depths, 0, 1), end = SplitProbes.Read(probes.End, depths, 0, 1);
             Assert.True(core > mean && mean > end, $"core {core}, mean {mean}, end {end} of {split.Describe()}");
