@@ -51,6 +51,6 @@ public sealed record TypedQuantity(QuantityUnits Units, double Lowest, double Hi
     {
         [',', ..] => $"{echo} has a comma in its number; write a point.",
         "%" when Units == QuantityUnits.Moisture => $"{echo} does not say its basis.",
-        _ => $"{echo} has the unit \"{unit}\", which is not one of {Units.Name}.",
+        _ => $"{echo} has the unit \"{unit}\", which is not read here.",
     };
 }

@@ -35,7 +35,7 @@ internal sealed class CutRows(IDrawing drawing, Palette palette, DryingRun run)
 
     private void DrawName(string name, double left, double top, double scale)
     {
-        drawing.Write(name, new(left, top + 12), new(12, palette.Ink, Bold: true));
+        drawing.Write(name, new(left, top + 12), new(12, palette.Ink));
         LengthBar.Draw(drawing, palette, new(left, top + 24), scale);
     }
 

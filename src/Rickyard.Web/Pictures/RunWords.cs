@@ -12,13 +12,13 @@ public static class RunWords
         ? $"{Opening(run, from)}{SpreadOf(run, run.Window.From)}{Closing(run, from)}."
         : NotReady(run);
 
-    /// <summary>The moisture on the day of the answer.</summary>
+    /// <summary>The moisture on the day of the answer, in the middle of the lot.</summary>
     public static string Detail(DryingRun run)
     {
         var day = ReadyDay(run) ?? run.Days[^1];
         string Value(double[] series) => Percent(At(run, series, day));
         var when = day < 0.5 ? "At the start" : $"On {CalendarWords.Date(DateOf(run, day))}";
-        return $"{when} the typical split has core {Value(run.Typical.Core)}, shell {Value(run.Typical.Shell)}, end {Value(run.Typical.End)}\u00a0%\u00a0dry\u00a0basis; your band for the core is {Band(run)}.";
+        return $"{when} the middle of the lot has core {Value(run.Median.Core)}, shell {Value(run.Median.Shell)}, end {Value(run.Median.End)}\u00a0%\u00a0dry\u00a0basis; your band for the core is {Band(run)}.";
     }
 
     /// <summary>Wood, piece and start.</summary>
@@ -30,13 +30,13 @@ public static class RunWords
         return $"{Capital(run.Case.Species.CommonName)}: {run.Case.Split.Describe().Replace(" mm", "\u00a0mm", StringComparison.Ordinal)}. Started {CalendarWords.Date(run.Case.StartDate)} at {moisture}.";
     }
 
-    /// <summary>What the shading and the run are.</summary>
+    /// <summary>What the lines, the shading and the bar are, and what run this is.</summary>
     public static string Footnote(DryingRun run)
     {
-        var lot = run.Case.Pieces is { } pieces ? FormattableString.Invariant($"a lot of {pieces} splits") : "one split whose exact rate is not known";
-        var lines = run.Window.From.Middle is null ? "" : " Ready: the bar is the typical core in your band, the thin line above it the middle eight in ten for its beginning, below it for its end.";
+        var lot = run.Case.Pieces is { } pieces ? FormattableString.Invariant($"a lot of {pieces} splits") : "a split whose exact rate is not known";
+        var ready = run.Window.From.Middle is null ? "" : " Ready: from when half of the lot has come into your band to when half has left it; thin lines, the middle eight in ten for beginning (above) and end (below).";
         return FormattableString.Invariant(
-            $"Lines: the typical split. Shaded: the core in the middle eight in ten of {run.Members} runs for {lot}.{lines} Model {run.ModelVersion}, seed {run.Seed}.");
+            $"Cuts, core, mean, shell and end: the typical split. Shaded: the core in the middle eight in ten of {run.Members} runs for {lot}; mid lot, half are above.{ready} Model {run.ModelVersion}, seed\u00a0{run.Seed}.");
     }
 
     /// <summary>The cook's band, such as "18–20".</summary>
@@ -50,7 +50,7 @@ public static class RunWords
 
     /// <summary>Where a core stands beside the cook's band.</summary>
     public static string Verdict(DryingRun run, double core) =>
-        core > run.Window.BandHigh ? "core too wet" : core < run.Window.BandLow ? "core drier than your band" : "core in your band";
+        core > run.Window.BandHigh ? "core too wet" : core < run.Window.BandLow ? "core too dry" : "core in band";
 
     /// <summary>The whole picture for those who do not see it.</summary>
     public static string Description(DryingRun run)

@@ -61,7 +61,7 @@ internal sealed class ScaleBar(IDrawing drawing, Palette palette, DryingRun run,
         DrawEdge(bar, high, CutView.HighEdge(palette.Contour));
         DrawEdge(bar, low, CutView.LowEdge(palette.Contour));
         drawing.Line([new(low, bar.Top - 5), new(high, bar.Top - 5)], new(palette.Accent, 3, Blunt: true));
-        drawing.Write($"your band {RunWords.Band(run)}: in the wood {RunWords.Edge(run.Window.BandHigh)} is a line, {RunWords.Edge(run.Window.BandLow)} is dashed",
+        drawing.Write($"your band {RunWords.Band(run)}: {RunWords.Edge(run.Window.BandHigh)} is a line, {RunWords.Edge(run.Window.BandLow)} is dashed",
             new(narrow ? bar.Left : low, bar.Top - 11), new(12, palette.Accent, Bold: true));
     }
 

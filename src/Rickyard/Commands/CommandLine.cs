@@ -39,7 +39,7 @@ internal static class CommandLine
 
     private static RootCommand Root(Screen screen, IReadOnlyList<Command> commands)
     {
-        var root = new RootCommand(Description);
+        var root = new RootCommand(Description) { HelpName = "rickyard" };
         foreach (var command in commands) root.Add(command);
         var help = root.Options.OfType<HelpOption>().Single();
         help.Action = new HelpWithExamples(new HelpAction { MaxWidth = screen.Width });

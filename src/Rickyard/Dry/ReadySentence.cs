@@ -17,14 +17,11 @@ internal static class ReadySentence
 
     private static string From(DryingRun run, double from, RunClock clock) => from <= run.Days[0]
         ? "from the start"
-        : $"from {clock.Say(from)} ({Odds}: {Between(run.Window.From, clock)})";
+        : $"from {clock.Say(from)} ({Odds}: {clock.Between(run.Window.From.Early, run.Window.From.Late)})";
 
     private static string Until(DryingRun run, RunClock clock) => run.Window.Until.Middle is { } until
-        ? $"until {clock.Say(until)} ({Odds}: {Between(run.Window.Until, clock)}); after that it is drier"
+        ? $"until {clock.Say(until)} ({Odds}: {clock.Between(run.Window.Until.Early, run.Window.Until.Late)}); after that it is drier"
         : $"and still is when the run ends on {clock.Say(clock.End)}";
-
-    private static string Between(DaySpread spread, RunClock clock) =>
-        $"{(spread.Early is { } early ? clock.Say(early) : "the start")} to {(spread.Late is { } late ? clock.Say(late) : "after the end of the run")}";
 
     private static string Chance(ReadyWindow window) =>
         window.ChanceReady > 0.995 ? "" : $" The chance that it gets there within the run is {Say.Share(window.ChanceReady)}.";

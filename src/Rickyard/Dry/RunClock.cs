@@ -24,11 +24,19 @@ internal sealed class RunClock(DryingRun run)
         return End <= ShortRun ? $"{date} (day {DayNumber(day)})" : date;
     }
 
+    /// <summary>"2 May to 1 June 2024": the year once where it is the same.</summary>
+    public string Between(double? early, double? late) =>
+        $"{(early is { } first ? SayBefore(first, late) : "the start")} to {(late is { } last ? Say(last) : "after the end of the run")}";
+
     /// <summary>Days from the start, with a decimal where the run is short.</summary>
     public string DayNumber(double day) => day.ToString(End <= ShortRun ? "0.0" : "0", CultureInfo.InvariantCulture);
 
     /// <summary>"2024-05-14", or null where the start has no date.</summary>
     public string? Iso(double day) => IsDated ? DateOf(day).ToString("uuuu-MM-dd", CultureInfo.InvariantCulture) : null;
+
+    private string SayBefore(double day, double? later) => IsDated && End > ShortRun && later is { } last && DateOf(day).Year == DateOf(last).Year
+        ? DateOf(day).ToString("d MMMM", CultureInfo.InvariantCulture)
+        : Say(day);
 
     private LocalDate DateOf(double day) => run.Case.StartDate.AtMidnight().PlusSeconds((long)Math.Round(day * NodaConstants.SecondsPerDay)).Date;
 }

@@ -6,10 +6,13 @@ namespace Rickyard.Testing.Runs;
 /// <summary>A made-up moisture field: wet in the middle, dry under bare faces, the dry layer deepening with the root of time.</summary>
 public static class SampleField
 {
+    // Said here, so that the pictures made from it do not change with the solver's own grid.
+    private static readonly GridResolution Resolution = new(12, 8, 8, 0.002, 1.7);
+
     /// <summary>The field at a day.</summary>
     public static FieldSnapshot At(Split split, double day, double green, double dry)
     {
-        var grid = SplitGrid.For(split);
+        var grid = SplitGrid.For(split, Resolution);
         var moisture = new double[grid.Count];
         for (var r = 0; r < grid.CountAlong(Axis.Radial); r++)
         for (var t = 0; t < grid.CountAlong(Axis.Tangential); t++)
@@ -56,8 +59,8 @@ public static class SampleField
         var across = split.Shape switch
         {
             SplitShape.Block => Open(split.Outer / 2 - r, depth) * Open(split.Angle / 2 - t, depth),
-            SplitShape.Round => Open(split.Outer - r, depth / (split.Bark ? 3 : 1)),
-            _ => Open(r * Math.Sin(Math.Min(Math.PI / 2, split.Angle / 2 - t)), depth) * Open(split.Outer - r, depth / (split.Bark ? 4 : 1)),
+            SplitShape.Round => Open(split.Outer - r, depth / (split.Bark ? 8 : 1)),
+            _ => Open(r * Math.Sin(Math.Min(Math.PI / 2, split.Angle / 2 - t)), depth) * Open(split.Outer - r, depth / (split.Bark ? 12 : 1)),
         };
         var inside = split.Shape == SplitShape.InnerWedge ? Open(r - split.Inner, depth) : 1;
         return day <= 0 ? 1 : across * inside * Open(split.Length / 2 - z, 1.6 * depth) * Math.Exp(-day / 260);

@@ -37,11 +37,14 @@ public sealed record SampleRun
     /// <summary>Days of the cuts; empty for five evenly spread.</summary>
     public IReadOnlyList<double> CutDays { get; init; } = [];
 
+    /// <summary>How much faster the middle of the lot dries than the typical split; 1 where they are the same.</summary>
+    public double MiddlePace { get; init; } = 0.96;
+
     /// <summary>The run.</summary>
     public DryingRun Build()
     {
-        double[] days = [.. Enumerable.Range(0, 131).Select(i => Days * i / 130)];
-        double[] cuts = CutDays.Count > 0 ? [.. CutDays] : [.. Enumerable.Range(0, 5).Select(i => days[i * 130 / 4])];
+        double[] days = [.. Enumerable.Range(0, 161).Select(i => Days * i / 160)];
+        double[] cuts = CutDays.Count > 0 ? [.. CutDays] : [.. Enumerable.Range(0, 5).Select(i => days[i * 160 / 4])];
         var typical = Series(days, Pace);
         var window = Window();
         return new()
@@ -50,7 +53,7 @@ public sealed record SampleRun
             Days = days,
             Typical = typical,
             LowTenth = Series(days, 1.22 * Pace),
-            Median = typical,
+            Median = Series(days, MiddlePace * Pace),
             HighTenth = Series(days, 0.82 * Pace),
             Window = window,
             Snapshots = [.. cuts.Select(day => SampleField.At(Split, day * Pace, Green, Dry) with { Day = day })],
@@ -74,16 +77,18 @@ public sealed record SampleRun
 
     private ReadyWindow Window()
     {
-        DaySpread When(double moisture) => new(Crossing(1.22, moisture), Crossing(1, moisture), Crossing(0.82, moisture));
+        DaySpread When(double moisture) => new(Crossing(1.22, moisture), Crossing(MiddlePace, moisture), Crossing(0.82, moisture));
         var from = When(0.20);
         return new(0.18, 0.20, from, When(0.18), from.Late is not null ? 0.96 : from.Middle is not null ? 0.7 : from.Early is not null ? 0.2 : 0);
     }
 
     private double? Crossing(double factor, double moisture)
     {
-        for (var day = 0.0; day <= Days; day += Days / 780)
-            if (SampleField.Core(SampleField.At(Split, day * factor * Pace, Green, Dry)) <= moisture) return day;
-        return null;
+        double CoreAt(double day) => SampleField.Core(SampleField.At(Split, day * factor * Pace, Green, Dry));
+        if (CoreAt(Days) > moisture) return null;
+        double early = 0, late = Days;
+        while (late - early > Days / 1000) (early, late) = CoreAt((early + late) / 2) > moisture ? ((early + late) / 2, late) : (early, (early + late) / 2);
+        return CoreAt(0) <= moisture ? 0 : late;
     }
 
     private DryingCase Case()
@@ -100,7 +105,7 @@ public sealed record SampleRun
             Start = new(Green, null, null, true, 10, Start),
             Periods = [new SteadyPeriod(null, 15, 0.7, null)],
             Days = Days,
-            ReportEvery = Days / 130,
+            ReportEvery = Days / 160,
         };
     }
 }

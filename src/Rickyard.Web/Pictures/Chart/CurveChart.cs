@@ -45,7 +45,11 @@ internal sealed class CurveChart(IDrawing drawing, Palette palette, DryingRun ru
         new("mean", run.Typical.Mean, new(palette.Ink, 1.5, Dash.Long)),
         new("shell", run.Typical.Shell, new(palette.Ink, 1.5, Dash.Short)),
         new("end", run.Typical.End, new(palette.Muted, 2, Dash.Dots)),
+        .. IsTypicalMiddle ? Enumerable.Empty<Curve>() : [new("mid lot", run.Median.Core, new(palette.Shade, 1.5))],
     ];
+
+    /// <summary>Whether the middle of the lot cannot be told from the typical split.</summary>
+    private bool IsTypicalMiddle => run.Typical.Core.Zip(run.Median.Core, (one, other) => Math.Abs(one - other)).Max() < 0.002;
 
     private double X(double day) => _plot.Left + _plot.Width * day / Math.Max(run.Days[^1], 1e-9);
 
@@ -59,7 +63,7 @@ internal sealed class CurveChart(IDrawing drawing, Palette palette, DryingRun ru
 
     private void DrawAxes()
     {
-        var step = Steps.First(step => _top / step < 9);
+        var step = Steps.First(step => _top / step < 11);
         for (var level = 0.0; level <= _top; level += step) DrawLevel(level);
         foreach (var tick in TimeAxis.Ticks(run.Case.StartDate, run.Days[^1], narrow ? 6 : 13)) DrawTime(tick);
         DrawRamp();
@@ -101,8 +105,7 @@ internal sealed class CurveChart(IDrawing drawing, Palette palette, DryingRun ru
         drawing.Line([new(_plot.Left, high), new(_plot.Right, high)], CutView.HighEdge(palette.Accent) with { Width = 1 });
         drawing.Line([new(_plot.Left, low), new(_plot.Right, low)], CutView.LowEdge(palette.Accent) with { Width = 1 });
         var right = _plot.Left - RampWidth - 8;
-        drawing.Write(RunWords.Band(run), new(right, BandLabel + 4.5), new(13, palette.Accent, Bold: true, Anchor.End));
-        if (!narrow) drawing.Write("your band", new(right - 46, BandLabel + 4.5), new(13, palette.Accent, Bold: true, Anchor.End));
+        drawing.Write((narrow ? "" : "your band ") + RunWords.Band(run), new(right, BandLabel + 4.5), new(13, palette.Accent, Bold: true, Anchor.End));
     }
 
     private void DrawReady() => new ReadyLane(drawing, palette, run, narrow).Draw(_plot, X);
@@ -130,6 +133,6 @@ internal sealed class CurveChart(IDrawing drawing, Palette palette, DryingRun ru
     {
         var end = Y(curve.Values[^1]);
         drawing.Line([new(_plot.Right + 3, end), new(_plot.Right + 9, y)], new(palette.Muted, 0.8));
-        drawing.Write($"{curve.Name} {RunWords.Percent(curve.Values[^1])}", new(_plot.Right + 13, y + 4.5), new(13, palette.Ink, bold));
+        drawing.Write($"{curve.Name} {RunWords.Percent(curve.Values[^1])}", new(_plot.Right + 13, y + 4.5), new(narrow ? 12 : 13, palette.Ink, bold));
     }
 }

@@ -4,7 +4,10 @@ using Rickyard.Web.Pictures.Surface;
 
 namespace Rickyard.Web.Pictures.Chart;
 
-/// <summary>Above the plot: a bar while the typical core is in the cook's band, thin lines for the spread of its beginning and end.</summary>
+/// <summary>
+/// Above the plot: a bar from when half of the lot has come into the cook's band to when half has left it; thin lines hold the middle eight in ten
+/// for its beginning, above the bar, and its end, below. What goes on beyond the run ends in an arrow.
+/// </summary>
 internal sealed class ReadyLane(IDrawing drawing, Palette palette, DryingRun run, bool narrow)
 {
     private const double Height = 14;
@@ -32,13 +35,15 @@ internal sealed class ReadyLane(IDrawing drawing, Palette palette, DryingRun run
         var late = spread.Late ?? run.Days[^1];
         drawing.Line([new(x(early), y), new(x(late), y)], new(palette.Accent, 1.5, Blunt: true));
         drawing.Line([new(x(early), y - 3), new(x(early), y + 3)], new(palette.Accent, 1.5, Blunt: true));
-        if (spread.Late is not null) drawing.Line([new(x(late), y - 3), new(x(late), y + 3)], new(palette.Accent, 1.5, Blunt: true));
+        drawing.Line(
+            spread.Late is null ? [new(x(late) - 4, y - 3), new(x(late), y), new(x(late) - 4, y + 3)] : [new(x(late), y - 3), new(x(late), y + 3)],
+            new(palette.Accent, 1.5, Blunt: true));
     }
 
     private void DrawWords(Box plot, double from, double until, double y)
     {
         var words = Words();
-        var half = TextMeasure.Width(words, 13, bold: true) * TextMeasure.Slack / 2;
+        var half = TextMeasure.Room(words, 13, bold: true) / 2;
         var middle = Math.Clamp((from + until) / 2, plot.Left + half, plot.Right + (narrow ? 50 : 60) - half);
         drawing.Write(words, new(middle, y), new(13, palette.Accent, Bold: true, Anchor.Middle));
     }

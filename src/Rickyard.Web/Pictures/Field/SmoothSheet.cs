@@ -98,13 +98,15 @@ public sealed class SmoothSheet
         return Smaller((y[i] - y[i - 1]) / (x[i] - x[i - 1]), (y[next] - y[next - 1]) / (x[next] - x[next - 1]));
     }
 
-    /// <summary>How far a parabola level on the plane of symmetry rises above the first cell's value.</summary>
+    /// <summary>How far a parabola level on the plane of symmetry rises above the first cell's value; the flatter of the two that the first three cells give.</summary>
     private static double AboveFirst(double plane, double[] x, double[] y)
     {
         if (x.Length < 3) return 0;
-        double first = x[0] - plane, second = x[1] - plane;
-        return Smaller(y[0] - y[1], y[1] - y[2]) * first * first / (second * second - first * first);
+        double first = Square(x[0] - plane), second = Square(x[1] - plane), third = Square(x[2] - plane);
+        return first * Smaller((y[0] - y[1]) / (second - first), (y[1] - y[2]) / (third - second));
     }
+
+    private static double Square(double x) => x * x;
 
     private static double Smaller(double a, double b) => a * b <= 0 ? 0 : Math.Abs(a) < Math.Abs(b) ? a : b;
 }

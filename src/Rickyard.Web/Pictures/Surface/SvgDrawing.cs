@@ -82,5 +82,5 @@ public sealed class SvgDrawing : IDrawing
 
     private static string Number(double value) => Math.Round(value, 1).ToString("0.#", CultureInfo.InvariantCulture);
 
-    private static string Escaped(string text) => SecurityElement.Escape(new string([.. text.Where(character => !char.IsControl(character))]));
+    private static string Escaped(string text) => SecurityElement.Escape(CleanText.Of(text));
 }

@@ -1,0 +1,21 @@
+using Rickyard.Commands;
+using Rickyard.Dry;
+using Rickyard.Screens;
+
+namespace Rickyard.Tests.Commands;
+
+/// <summary>Runs a command line in this process, on a screen of fixed width, with an engine that invents its answer.</summary>
+internal static class Typed
+{
+    public static Spoken Run(params string[] arguments) => Run(new InventedEngine(), arguments);
+
+    public static Spoken Run(IDryingEngine engine, params string[] arguments)
+    {
+        using StringWriter output = new() { NewLine = "\n" }, error = new() { NewLine = "\n" };
+        var screen = new Screen(output, error, 100);
+        var code = CommandLine.Run(
+            arguments, screen,
+            [DryCommand.Build(screen, engine, new InventedPicture()), EmcCommand.Build(screen), AirCommand.Build(screen), SpeciesCommand.Build(screen)]);
+        return new(code, output.ToString(), error.ToString());
+    }
+}
