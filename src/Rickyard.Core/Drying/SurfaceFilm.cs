@@ -31,7 +31,7 @@ internal sealed class SurfaceFilm
     private readonly int _count;
     private readonly int[] _cells;
     private readonly double[][] _rows;
-    private readonly double[] _humidity, _areas, _inverseDepths, _bark, _flux, _slope, _supply, _cellReach, _conductance, _wet, _low, _high, _reach, _moved;
+    private readonly double[] _humidity, _areas, _inverseDepths, _bark, _flux, _slope, _supply, _cell, _cellReach, _conductance, _wet, _low, _high, _reach, _moved;
 
     internal SurfaceFilm(LaneGrid grid, LaneBody[] bodies)
     {
@@ -44,7 +44,7 @@ internal sealed class SurfaceFilm
         _bark = [.. Enumerable.Range(0, _cells.Length).Select(k =>
             KindOf(k) == FaceKind.Bark ? 1 / bodies[k % bodies.Length].Wood.BarkConductance : 0)];
         var n = _cells.Length;
-        (_humidity, _flux, _slope, _supply, _cellReach) = (new double[n], new double[n], new double[n], new double[n], new double[n]);
+        (_humidity, _flux, _slope, _supply, _cell, _cellReach) = (new double[n], new double[n], new double[n], new double[n], new double[n], new double[n]);
         _moved = new double[n / Width];
         (_conductance, _wet, _low, _high, _reach) = (new double[n], new double[n], new double[n], new double[n], new double[n]);
         Array.Fill(_humidity, 0.6);
@@ -67,7 +67,10 @@ internal sealed class SurfaceFilm
         for (var lane = 0; lane < _bodies.Length; lane++) _bodies[lane].Sums = sums.Of(lane, _bodies.Length);
     }
 
-    /// <summary>The same, and give fluxes and slopes.</summary>
+    /// <summary>
+    /// The same, and give fluxes and slopes. Slopes of wet faces are not the derivative, which is nothing while the surface stays wet, but the slope down to a dry
+    /// cell: a thin cell that dries within the step is then not carried far below and back (physics.md, N3).
+    /// </summary>
     /// <param name="state">Moisture of the cells. [kg kg⁻¹]</param>
     /// <param name="flux">Outflow through each face. [m³ s⁻¹]</param>
     /// <param name="slope">Its derivative by the cell's moisture. [m³ s⁻¹]</param>
@@ -88,6 +91,7 @@ internal sealed class SurfaceFilm
         var conductance = air.Film / (Vector256<double>.One + air.Film * Vector256.LoadUnsafe(ref _bark[k])) * air.InverseDensity;
         var supply = Potential(moisture, k, out var diffusivity) * inverseDepth;
         var wet = Wet(moisture, supply, inverseDepth, conductance * (air.Saturation - air.Vapor), k, air);
+        moisture.StoreUnsafe(ref _cell[k]);
         supply.StoreUnsafe(ref _supply[k]);
         (diffusivity * inverseDepth).StoreUnsafe(ref _cellReach[k]);
         conductance.StoreUnsafe(ref _conductance[k]);
@@ -150,10 +154,18 @@ internal sealed class SurfaceFilm
         var share = Vector256<double>.One / (area * reach + open);
         var through = Vector256.ConditionalSelect(wet, Vector256<double>.One, area * reach * share);
         var flux = conductance * (humidity * air.Saturation - air.Vapor);
-        flux.StoreUnsafe(ref _flux[k]);
-        Vector256.ConditionalSelect(wet, Vector256<double>.Zero, area * open * Vector256.LoadUnsafe(ref _cellReach[k]) * share).StoreUnsafe(ref _slope[k]);
+        var condensing = wet & Vector256.LessThan(flux, Vector256<double>.Zero);
+        var moisture = Vector256.LoadUnsafe(ref _cell[k]);
+        var inverseRoom = Vector256<double>.One / (Vector256.Create(SoakedMoisture) - air.FiberSaturation);
+        Vector256.ConditionalSelect(condensing, flux * Room(moisture, inverseRoom), flux).StoreUnsafe(ref _flux[k]);
+        var wetSlope = Vector256.ConditionalSelect(condensing, -flux * inverseRoom, open / Vector256.Max(moisture, air.FiberSaturation));
+        Vector256.ConditionalSelect(wet, wetSlope, area * open * Vector256.LoadUnsafe(ref _cellReach[k]) * share).StoreUnsafe(ref _slope[k]);
         sums.Add(flux, conductance * through, humidity, air);
     }
+
+    /// <summary>Part of the condensing water that a cell takes in: all up to fibre saturation, none when soaked; the rest drips off.</summary>
+    private static Vector256<double> Room(Vector256<double> moisture, Vector256<double> inverseRoom) => Vector256.Min(
+        Vector256<double>.One, Vector256.Max(Vector256<double>.Zero, (Vector256.Create(SoakedMoisture) - moisture) * inverseRoom));
 
     /// <summary>Potentials and diffusivities of four moistures, each from its own lane's row, across the grain or at the ends along it.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -167,9 +179,9 @@ internal sealed class SurfaceFilm
     private void Soak(LaneBody body, int k, double moisture, ref double flux, ref double slope)
     {
         var rain = KindOf(k) == FaceKind.End ? body.Rain.Ends * TakenByEnds : body.Rain.Sides * TakenBySides;
-        if (rain <= 0 || moisture >= SoakedMoisture) return;
+        if (rain <= 0) return;
         var scale = _areas[k] / body.Wood.BasicDensity * rain;
-        flux -= scale * (SoakedMoisture - moisture) / SoakedMoisture;
+        flux -= scale * Math.Max(0, SoakedMoisture - moisture) / SoakedMoisture;
         slope += scale / SoakedMoisture;
     }
 

@@ -10,7 +10,7 @@ namespace Rickyard.Core.Drying;
 /// <param name="AbsorbedRadiation">Sun absorbed minus extra sky cooling, averaged over the whole surface of the split. [W m⁻²]</param>
 /// <param name="RainOnSides">Rain reaching bark and split faces, per area of them. [kg m⁻² s⁻¹]</param>
 /// <param name="RainOnEnds">Rain reaching end grain, per area of it. [kg m⁻² s⁻¹]</param>
-/// <param name="FreshAir">Volume of the air above that passes a split, per area of its surface; infinity where the split cannot moisten its own air. [m³ s⁻¹ m⁻²]</param>
+/// <param name="FreshAir">Volume of the air above that passes a split, per area of its surface; 0 where it is sealed up, infinity where it cannot moisten its own air. [m³ s⁻¹ m⁻²]</param>
 public readonly record struct Surroundings(
     double TemperatureKelvins,
     double VaporPressure,

@@ -2,7 +2,7 @@ using Rickyard.Core.Drying;
 
 namespace Rickyard.Dry;
 
-/// <summary>The typical split when it is ready, or at the end of the run: every part of it, the gap, and what it weighs.</summary>
+/// <summary>The middle of the lot when it is ready, or at the end of the run: every part of it, the gap, and what it weighs.</summary>
 internal static class StateSentence
 {
     private const double SmallGap = 0.03;
@@ -12,11 +12,11 @@ internal static class StateSentence
     {
         var day = run.Window.From.Middle ?? run.Days[^1];
         double At(double[] values) => Curve.At(run.Days, values, day);
-        var series = run.Typical;
+        var series = run.Median;
         var (core, shell, end) = (At(series.Core), At(series.Shell), At(series.End));
-        var parts = $"The typical split then: core {Say.Percent(core)}, shell {Say.Percent(shell)}, end grain {Say.Percent(end)}, whole piece {Say.Percent(At(series.Mean))} % dry basis.";
+        var parts = $"The middle of the lot then: core {Say.Percent(core)}, shell {Say.Percent(shell)}, end grain {Say.Percent(end)}, whole piece {Say.Percent(At(series.Mean))} % dry basis.";
         var loss = At(series.LossFraction);
-        var weight = $"It weighs {Say.Mass(At(series.MassKilograms))}, {Say.Share(Math.Abs(loss))} {(loss >= 0 ? "less" : "more")} than the {Say.Mass(series.MassKilograms[0])} of the start.";
+        var weight = $"A piece weighs {Say.Mass(At(series.MassKilograms))}, {Say.Share(Math.Abs(loss))} {(loss >= 0 ? "less" : "more")} than the {Say.Mass(series.MassKilograms[0])} of the start.";
         return $"{parts} {Gap(core - shell)} {weight}";
     }
 

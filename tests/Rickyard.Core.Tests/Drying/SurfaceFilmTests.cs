@@ -1,6 +1,7 @@
 using CsCheck;
 using Rickyard.Core.Air;
 using Rickyard.Core.Drying;
+using Rickyard.Core.Quantities;
 using Rickyard.Core.Splits;
 using Rickyard.Core.Wood;
 using Rickyard.Testing.Drying;
@@ -10,11 +11,11 @@ namespace Rickyard.Core.Tests.Drying;
 
 public sealed class SurfaceFilmTests
 {
-    private const double Pressure = 101325;
+    private const double AirPressure = 101325;
 
     private static readonly Gen<StepAir> AnyAir = Gen.Select(
         Gen.Double[-20, 95], Gen.Double[0.02, 1], Gen.Double[2, 40], (celsius, humidity, convection) => new StepAir(
-            celsius + 273.15, humidity * Math.Min(SaturationPressure.OverWater(celsius + 273.15), 0.95 * Pressure), 1, 1, convection, 0, 0, 0, double.PositiveInfinity));
+            celsius + 273.15, humidity * Math.Min(SaturationPressure.OverWater(celsius + 273.15), 0.95 * AirPressure), 1, 1, convection, 0, 0, 0, double.PositiveInfinity));
 
     private static readonly Gen<LaneWood> AnyWood = Gen.Select(
         Gen.Double[350, 850], Gen.Double[0.4, 2.5], Gen.Double[0.3, 3], Gen.Double[1e-10, 1e-8], Gen.Double[0.9, 1.11],
@@ -27,7 +28,7 @@ public sealed class SurfaceFilmTests
         {
             var grid = SplitGrid.For(split, new(4, 3, 3, 0.002, 1.8));
             LaneGrid lanes = four ? new(grid, grid, grid, grid) : new(grid);
-            LaneBody[] bodies = [.. Enumerable.Range(0, lanes.Lanes).Select(_ => new LaneBody(grid, wood, MobilityTable.Of(new(560, 1e-9)), Pressure))];
+            LaneBody[] bodies = [.. Enumerable.Range(0, lanes.Lanes).Select(_ => new LaneBody(grid, wood, MobilityTable.Of(new(560, 1e-9)), AirPressure))];
             var random = new Random(seed);
             double[] state = [.. Enumerable.Range(0, lanes.Count).Select(_ => 0.02 + random.NextDouble())];
             foreach (var body in bodies)
@@ -42,28 +43,49 @@ public sealed class SurfaceFilmTests
             {
                 var body = bodies[k % bodies.Length];
                 var face = lanes.Layout.OuterFaces[k / bodies.Length];
-                Assert.Equal(lanes.OuterAreas[k] * Plain(face, body, 1 / lanes.OuterInverseDepths[k]).Flux(state[lanes.OuterCells[k]]), flux[k],
+                Assert.Equal(lanes.OuterAreas[k] * Plain(face, body, 1 / lanes.OuterInverseDepths[k]).Taken(state[lanes.OuterCells[k]]), flux[k],
                     1e-5 * lanes.OuterAreas[k] * body.FilmConductance * body.Saturation / wood.BasicDensity);
             }
         });
 
+    // where the face neither gets wet nor dry within the nudge; a wet face has another slope on purpose
     [Fact]
-    public void Slope_is_the_derivative_of_the_flux() => Gen.Select(AnyWood, AnyAir, Gen.Double[0.03, 0.9]).Sample((wood, air, moisture) =>
+    public void Slope_is_the_derivative_of_the_flux_of_a_dry_face() => Gen.Select(AnyWood, AnyAir, Gen.Double[0.03, 0.9]).Sample((wood, air, moisture) =>
     {
         const double Nudge = 1e-5;
         var grid = SplitGrid.Uniform(AnyBlock, 1, 1, 1);
         double[] states = [moisture - Nudge, moisture, moisture + Nudge], fluxes = new double[3], slopes = new double[3];
         for (var i = 0; i < 3; i++) (fluxes[i], slopes[i]) = Exchange(grid, wood, air, states[i]);
         var difference = (fluxes[2] - fluxes[0]) / (2 * Nudge);
+        var bends = difference == 0 || Math.Abs(slopes[2] - slopes[0]) > 0.05 * slopes[1];
+        if (bends) return;
         Assert.Equal(difference, slopes[1], 0.03 * Math.Abs(slopes[1]) + 1e-3 * Math.Abs(slopes[2] - slopes[0]) + 2e-4 * wood.BasicDensity * 1e-12 / Nudge);
     });
+
+    // steps follow the slope of a wet face for as long as they last: it must lead to a dry cell and not beyond
+    [Fact]
+    public void Slope_of_a_wet_face_leads_down_to_no_less_than_dry() => Gen.Select(AnyWood, AnyAir, Gen.Double[0.3, 0.9]).Sample((wood, air, moisture) =>
+    {
+        var (flux, slope) = Exchange(SplitGrid.Uniform(AnyBlock, 1, 1, 1), wood, air, moisture);
+        Assert.True(slope >= 0 && flux <= slope * moisture + 1e-20, $"flux {flux}, slope {slope}");
+    });
+
+    [Fact]
+    public void Soaked_wood_takes_in_no_dew()
+    {
+        var cold = new StepAir(283.15, 0.99 * SaturationPressure.OverWater(283.15), 1, 1, 10, 0, 0, 0, double.PositiveInfinity);
+        var grid = SplitGrid.Uniform(AnyBlock, 1, 1, 1);
+        Assert.True(Exchange(grid, new(560), cold, 0.25, woodCelsius: 5).Flux < 0);
+        Assert.Equal(0, Exchange(grid, new(560), cold, 0.6, woodCelsius: 5).Flux, 1e-25);
+        Assert.Equal(Exchange(grid, new(560), cold, 0.25, woodCelsius: 5).Flux / 2, Exchange(grid, new(560), cold, 0.6 - (0.6 - SorptionIsotherm.At(5).Saturation) / 2, woodCelsius: 5).Flux, 1e-20);
+    }
 
     // bodies of one wood at one temperature share one isotherm
     [Fact]
     public void Isotherm_in_vectors_is_the_isotherm() => Gen.Select(AnyWood, Gen.Double[-30, 105], Gen.Double[0, 1]).Sample((wood, celsius, humidity) =>
     {
         var grid = SplitGrid.Uniform(AnyBlock, 1, 1, 1);
-        var body = new LaneBody(grid, wood, MobilityTable.Of(new(560, 1e-9)), Pressure);
+        var body = new LaneBody(grid, wood, MobilityTable.Of(new(560, 1e-9)), AirPressure);
         body.SetCelsius(celsius);
         body.Begin(new(celsius + 273.15, 500, 1, 1, 5, 0, 0, 0, double.PositiveInfinity), [0.3], new(grid));
         var moisture = new LaneAir([body]).Moisture(System.Runtime.Intrinsics.Vector256.Create(humidity), out var slope);
@@ -72,8 +94,7 @@ public sealed class SurfaceFilmTests
         Assert.Equal(wood.Sorption * plain.Slope(humidity), slope[0], 1e-9 * slope[0]);
     });
 
-    private static Split AnyBlock { get; } = Split.Block(
-        Core.Quantities.Length.FromMillimetres(40), Core.Quantities.Length.FromMillimetres(40), Core.Quantities.Length.FromMillimetres(100));
+    private static Split AnyBlock { get; } = Split.Block(Length.FromMillimetres(40), Length.FromMillimetres(40), Length.FromMillimetres(100));
 
     private static PlainFace Plain(in OuterFace face, LaneBody body, double depth)
     {
@@ -83,11 +104,11 @@ public sealed class SurfaceFilmTests
             moisture => MobilityRow.At(row, moisture, out _), body.Isotherm, 1 / (resistance * body.Wood.BasicDensity), body.Saturation, body.VaporPressure, depth);
     }
 
-    private static (double Flux, double Slope) Exchange(SplitGrid grid, LaneWood wood, in StepAir air, double moisture)
+    private static (double Flux, double Slope) Exchange(SplitGrid grid, LaneWood wood, in StepAir air, double moisture, double? woodCelsius = null)
     {
         LaneGrid lanes = new(grid);
-        var body = new LaneBody(grid, wood, MobilityTable.Of(new(560, 1e-9)), Pressure);
-        body.SetCelsius(air.Kelvins - 273.15);
+        var body = new LaneBody(grid, wood, MobilityTable.Of(new(560, 1e-9)), AirPressure);
+        body.SetCelsius(woodCelsius ?? air.Kelvins - 273.15);
         body.Begin(air, [moisture], lanes);
         double[] flux = new double[3], slope = new double[3];
         new SurfaceFilm(lanes, [body]).Exchange([moisture], flux, slope);

@@ -18,6 +18,12 @@ public sealed record PlainFace(Func<double, double> Potential, SorptionIsotherm 
     /// <param name="moisture">Of the cell. [kg kg⁻¹]</param>
     public double Flux(double moisture) => Conductance * (Humidity(moisture) * Saturation - Vapor);
 
+    /// <summary>The same as the cell feels it: of condensing water a cell above fibre saturation takes the less the nearer it is to 60 %. [m s⁻¹]</summary>
+    /// <param name="moisture">Of the cell. [kg kg⁻¹]</param>
+    public double Taken(double moisture) => Flux(moisture) is var flux && flux < 0 && Humidity(moisture) >= 1
+        ? flux * Math.Clamp((0.60 - moisture) / (0.60 - Isotherm.Saturation), 0, 1)
+        : flux;
+
     /// <summary>Humidity of the surface, 0 to 1.</summary>
     /// <param name="moisture">Of the cell. [kg kg⁻¹]</param>
     public double Humidity(double moisture)
