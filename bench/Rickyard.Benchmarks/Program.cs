@@ -6,7 +6,7 @@ CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
 switch (args)
 {
     case ["wedge", "A" or "B"]:
-        WedgeRace.Run(args[1], tolerance: args[1] == "A" ? 5e-3 : 1e-2, repeats: 9);
+        WedgeRace.Run(args[1], tolerance: 3e-3, repeats: 9);
         return 0;
     case ["wedge", "A" or "B", var tolerance]:
         WedgeRace.Run(args[1], double.Parse(tolerance, CultureInfo.InvariantCulture), repeats: 9);

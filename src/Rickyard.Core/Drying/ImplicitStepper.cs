@@ -14,7 +14,7 @@ public sealed class ImplicitStepper
     private readonly LaneGrid _grid;
     private readonly TransportLaw _law;
     private readonly FactoredSystem _system;
-    private readonly double[] _flux, _derivative, _whole, _half, _middle, _outer, _slopes, _wholeOut;
+    private readonly double[] _flux, _derivative, _whole, _half, _middle, _outer, _slopes, _wholeOut, _least, _most, _filled;
 
     /// <summary>A stepper for one law on one grid; its <see cref="State"/> starts at zero.</summary>
     public ImplicitStepper(LaneGrid grid, TransportLaw law)
@@ -23,6 +23,7 @@ public sealed class ImplicitStepper
         var n = grid.Count;
         (State, Next, Error) = (new double[n], new double[n], new double[n]);
         (_flux, _derivative, _whole, _half, _middle) = (new double[n], new double[n], new double[n], new double[n], new double[n]);
+        (_least, _most, _filled) = (new double[grid.Lanes], new double[grid.Lanes], new double[grid.Lanes]);
         var outer = grid.OuterCells.Length;
         (_outer, _slopes, _wholeOut, Outflow) = (new double[outer], new double[outer], new double[outer], new double[outer]);
     }
@@ -48,16 +49,21 @@ public sealed class ImplicitStepper
         Array.Clear(_wholeOut);
         Array.Clear(Outflow);
 
+        for (var lane = 0; lane < _least.Length; lane++) (_least[lane], _most[lane]) = _law.Reach(lane);
+
         _system.Factor(step);
         Increment(step, _whole, _wholeOut);
+        Contain(_whole, _wholeOut);
 
         _system.Factor(step / 2);
         Increment(step / 2, _half, Outflow);
+        Contain(_half, Outflow);
         TensorPrimitives.Add(State, _half, _middle);
         Derivative(_middle);
         Increment(step / 2, _derivative, Outflow);
 
         Extrapolate();
+        if (_law.Answers(_outer)) FillSurroundings(step);
     }
 
     /// <summary>Make the result of the last step the state.</summary>
@@ -93,13 +99,54 @@ public sealed class ImplicitStepper
         _system.Solve(increment, outflow);
     }
 
+    /// <summary>
+    /// Let so much less through an outer face that it does not carry its cell beyond the reach of the surroundings. A thin cell at the pith that is wet at the
+    /// start of a step and dry long before its end would otherwise go on giving off water, far below nothing, and the extrapolation carry it as far above.
+    /// </summary>
+    private void Contain(double[] increment, double[] outflow)
+    {
+        for (var k = 0; k < outflow.Length; k++)
+        {
+            int cell = _grid.OuterCells[k], lane = k % _least.Length;
+            double reached = State[cell] + increment[cell], given = outflow[k] * _grid.InverseVolumes[cell];
+            var back = given > 0
+                ? Math.Clamp(_least[lane] - reached, 0, given)
+                : Math.Clamp(_most[lane] - reached, given, 0);
+            increment[cell] += back;
+            outflow[k] -= back * _grid.Volumes[cell];
+        }
+    }
+
+    /// <summary>
+    /// Let the surroundings fill with what the faces gave off in the step, and the cells keep what those then would not have taken: the one unknown that all faces
+    /// of a member share, solved as a border of the system (physics.md, N3).
+    /// </summary>
+    private void FillSurroundings(double step)
+    {
+        Array.Clear(_derivative);
+        for (var k = 0; k < _outer.Length; k++) _derivative[_grid.OuterCells[k]] += step * _outer[k] * _grid.InverseVolumes[_grid.OuterCells[k]];
+        TensorPrimitives.Multiply(_outer, -step, _wholeOut);
+        _system.Solve(_derivative, _wholeOut);
+        for (var lane = 0; lane < _filled.Length; lane++) _filled[lane] = _law.Filled(lane, step, SumOf(Outflow, lane), -SumOf(_wholeOut, lane));
+        for (var i = 0; i < Next.Length; i++) Next[i] += _filled[i % _filled.Length] * _derivative[i];
+        for (var k = 0; k < Outflow.Length; k++) Outflow[k] += _filled[k % _filled.Length] * _wholeOut[k];
+    }
+
+    private double SumOf(double[] faces, int lane)
+    {
+        double sum = 0;
+        for (var k = lane; k < faces.Length; k += _filled.Length) sum += faces[k];
+        return sum;
+    }
+
     /// <summary>Twice the two half steps minus the whole one.</summary>
     private void Extrapolate()
     {
         TensorPrimitives.Add(_half, _derivative, _half);
         TensorPrimitives.Subtract(_half, _whole, Error);
-        TensorPrimitives.Add(State, _half, Next);
-        TensorPrimitives.Add(Next, Error, Next);
+        TensorPrimitives.Add(_half, Error, _half);
         for (var k = 0; k < Outflow.Length; k++) Outflow[k] = 2 * Outflow[k] - _wholeOut[k];
+        Contain(_half, Outflow);
+        TensorPrimitives.Add(State, _half, Next);
     }
 }

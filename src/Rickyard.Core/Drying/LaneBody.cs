@@ -44,6 +44,18 @@ internal sealed class LaneBody(SplitGrid grid, LaneWood wood, MobilityTable tabl
     /// <summary>Sums over the faces from the last exchange: vapour given off [kg s⁻¹] and its derivatives by vapour pressure beside the wood and by saturation pressure.</summary>
     internal SurfaceSums Sums { get; set; }
 
+    /// <summary>Moisture that the air alone would bring the wood to, driest and wettest: its balance with the air, and soaked where rain or dew falls on it. [kg kg⁻¹]</summary>
+    internal (double Least, double Most) Reach
+    {
+        get
+        {
+            var humidity = Math.Min(1, VaporPressure / Saturation);
+            var wetted = humidity >= 1 || Rain is not { Sides: 0, Ends: 0 };
+            var balance = Isotherm.Moisture(humidity);
+            return (balance, wetted ? Math.Max(SurfaceFilm.SoakedMoisture, balance) : balance);
+        }
+    }
+
     /// <summary>[°C]</summary>
     internal double Celsius => _kelvins - Temperature.IcePointKelvins;
 
@@ -110,7 +122,19 @@ internal sealed class LaneBody(SplitGrid grid, LaneWood wood, MobilityTable tabl
         _kelvins = Math.Clamp(_kelvins + Math.Clamp(change, -20, 20), 200, 420);
         VaporPressure = Math.Max(0, VaporPressure + vaporChange);
         Warm(air);
-        return Math.Abs(change) < NewtonKelvins && Math.Abs(vaporChange) < NewtonVapor * Saturation;
+        var share = Math.Min(1, fresh / -byVapor);
+        return Math.Abs(change) < NewtonKelvins * share && Math.Abs(vaporChange) < NewtonVapor * share * Saturation;
+    }
+
+    /// <summary>By how much the vapour pressure beside the wood had to be higher over a step for the air to carry off what was given off. [Pa]</summary>
+    /// <param name="air">Over the step.</param>
+    /// <param name="step">[s]</param>
+    /// <param name="given">What the faces gave off at the vapour pressure of its start. [m³]</param>
+    /// <param name="keeping">How much less per vapour pressure. [m³ Pa⁻¹]</param>
+    internal double Filled(in StepAir air, double step, double given, double keeping)
+    {
+        var carrying = step * air.FreshAir / (VaporGasConstant * air.Kelvins) * _area / wood.BasicDensity;
+        return IsHeld ? 0 : (given - carrying * (VaporPressure - air.VaporPressure)) / (carrying + keeping);
     }
 
     /// <summary>Bring the diffusivities to the settled temperature.</summary>

@@ -82,6 +82,20 @@ public sealed class SplitLaw : TransportLaw
     }
 
     /// <inheritdoc/>
+    public override (double Least, double Most) Reach(int lane) => _bodies[lane].Reach;
+
+    /// <inheritdoc/>
+    public override bool Answers(Span<double> answers)
+    {
+        if (double.IsInfinity(Air.FreshAir)) return false;
+        _film.Giving.CopyTo(answers);
+        return true;
+    }
+
+    /// <inheritdoc/>
+    public override double Filled(int lane, double step, double given, double keeping) => _bodies[lane].Filled(Air, step, given, keeping);
+
+    /// <inheritdoc/>
     public override void Evaluate(ReadOnlySpan<double> state)
     {
         MobilityRow first = _bodies[0].Row, second = Row(1), third = Row(2), fourth = Row(3);

@@ -18,7 +18,7 @@ internal sealed class SurfaceFilm
     private const double Tolerance = 1e-4;
 
     /// <summary>Moisture at which a rained-on cell takes no more: 60 %, the limit found for rained-on sticks (Nelson 2000).</summary>
-    private const double SoakedMoisture = 0.60;
+    internal const double SoakedMoisture = 0.60;
 
     /// <summary>Part of the rain on a face that it takes in when dry: judgement, spread by the rack's factor on rain.</summary>
     private const double TakenBySides = 0.3, TakenByEnds = 0.7;
@@ -31,7 +31,7 @@ internal sealed class SurfaceFilm
     private readonly int _count;
     private readonly int[] _cells;
     private readonly double[][] _rows;
-    private readonly double[] _humidity, _areas, _inverseDepths, _bark, _flux, _slope, _supply, _cell, _cellReach, _conductance, _wet, _low, _high, _reach, _moved;
+    private readonly double[] _humidity, _areas, _inverseDepths, _bark, _flux, _slope, _supply, _cell, _cellReach, _conductance, _wet, _low, _high, _reach, _moved, _giving;
 
     internal SurfaceFilm(LaneGrid grid, LaneBody[] bodies)
     {
@@ -45,13 +45,16 @@ internal sealed class SurfaceFilm
             KindOf(k) == FaceKind.Bark ? 1 / bodies[k % bodies.Length].Wood.BarkConductance : 0)];
         var n = _cells.Length;
         (_humidity, _flux, _slope, _supply, _cell, _cellReach) = (new double[n], new double[n], new double[n], new double[n], new double[n], new double[n]);
-        _moved = new double[n / Width];
+        (_moved, _giving) = (new double[n / Width], new double[n]);
         (_conductance, _wet, _low, _high, _reach) = (new double[n], new double[n], new double[n], new double[n], new double[n]);
         Array.Fill(_humidity, 0.6);
     }
 
     /// <summary>Humidity found at each face.</summary>
     internal ReadOnlySpan<double> Humidity => _humidity.AsSpan(0, _count);
+
+    /// <summary>How much less each face gives off per vapour pressure beside the wood. [m³ s⁻¹ Pa⁻¹]</summary>
+    internal ReadOnlySpan<double> Giving => _giving.AsSpan(0, _count);
 
     /// <summary>Solve every face at the bodies' present temperature and keep each body's sums.</summary>
     internal void Exchange(ReadOnlySpan<double> state)
@@ -67,10 +70,7 @@ internal sealed class SurfaceFilm
         for (var lane = 0; lane < _bodies.Length; lane++) _bodies[lane].Sums = sums.Of(lane, _bodies.Length);
     }
 
-    /// <summary>
-    /// The same, and give fluxes and slopes. Slopes of wet faces are not the derivative, which is nothing while the surface stays wet, but the slope down to a dry
-    /// cell: a thin cell that dries within the step is then not carried far below and back (physics.md, N3).
-    /// </summary>
+    /// <summary>The same, and give fluxes and slopes.</summary>
     /// <param name="state">Moisture of the cells. [kg kg⁻¹]</param>
     /// <param name="flux">Outflow through each face. [m³ s⁻¹]</param>
     /// <param name="slope">Its derivative by the cell's moisture. [m³ s⁻¹]</param>
@@ -158,8 +158,10 @@ internal sealed class SurfaceFilm
         var moisture = Vector256.LoadUnsafe(ref _cell[k]);
         var inverseRoom = Vector256<double>.One / (Vector256.Create(SoakedMoisture) - air.FiberSaturation);
         Vector256.ConditionalSelect(condensing, flux * Room(moisture, inverseRoom), flux).StoreUnsafe(ref _flux[k]);
-        var wetSlope = Vector256.ConditionalSelect(condensing, -flux * inverseRoom, open / Vector256.Max(moisture, air.FiberSaturation));
+        var filling = condensing & Vector256.GreaterThan(moisture, air.FiberSaturation) & Vector256.LessThan(moisture, Vector256.Create(SoakedMoisture));
+        var wetSlope = Vector256.ConditionalSelect(filling, -flux * inverseRoom, Vector256<double>.Zero);
         Vector256.ConditionalSelect(wet, wetSlope, area * open * Vector256.LoadUnsafe(ref _cellReach[k]) * share).StoreUnsafe(ref _slope[k]);
+        (conductance * through).StoreUnsafe(ref _giving[k]);
         sums.Add(flux, conductance * through, humidity, air);
     }
 
@@ -179,9 +181,9 @@ internal sealed class SurfaceFilm
     private void Soak(LaneBody body, int k, double moisture, ref double flux, ref double slope)
     {
         var rain = KindOf(k) == FaceKind.End ? body.Rain.Ends * TakenByEnds : body.Rain.Sides * TakenBySides;
-        if (rain <= 0) return;
+        if (rain <= 0 || moisture >= SoakedMoisture) return;
         var scale = _areas[k] / body.Wood.BasicDensity * rain;
-        flux -= scale * Math.Max(0, SoakedMoisture - moisture) / SoakedMoisture;
+        flux -= scale * (SoakedMoisture - moisture) / SoakedMoisture;
         slope += scale / SoakedMoisture;
     }
 

@@ -8,7 +8,8 @@ namespace Rickyard.Core.Tests.Drying;
 public sealed class MobilityTableTests
 {
     private static readonly Gen<double> AnyMoisture = Gen.OneOf(Gen.Double[0, 0.4], Gen.Double[0, 3]);
-    private static readonly Gen<WaterMobility> AnyWood = Gen.Select(Gen.Double[300, 900], Gen.Double[1e-10, 6e-9], (density, free) => new WaterMobility(density, free));
+    private static readonly Gen<WaterMobility> AnyWood = Gen.Select(
+        Gen.Int[0, 4], Gen.Int[0, 3], (density, free) => new WaterMobility(350 + 120 * density, 1e-10 * Math.Pow(4, free)));
 
     [Fact]
     public void Four_at_a_time_look_up_what_one_does() => Gen.Select(AnyWood, Gen.Double[-50, 120], Gen.Select(AnyMoisture, AnyMoisture, AnyMoisture, AnyMoisture))

@@ -2,7 +2,6 @@ using CsCheck;
 using Rickyard.Core.Air;
 using Rickyard.Core.Drying;
 using Rickyard.Core.Splits;
-using Rickyard.Core.Wood;
 
 namespace Rickyard.Testing.Drying;
 
@@ -19,8 +18,10 @@ public sealed record Situation(Split Split, WaterMobility Mobility, LaneWood Woo
     private const double Pressure = 101325;
 
     private static readonly Gen<LaneWood> Woods = Gen.Select(
-        Gen.Double[380, 800], Gen.Double[-0.7, 0.7], Gen.Double[-0.7, 0.7], Gen.Double[-1.1, 1.1], Gen.Double[0.95, 1.11],
+        Gen.Double[380, 780], Gen.Double[-0.7, 0.7], Gen.Double[-0.7, 0.7], Gen.Double[-1.1, 1.1], Gen.Double[0.95, 1.11],
         (density, bound, free, bark, sorption) => new LaneWood(density, Math.Exp(bound), Math.Exp(free), LaneWood.UsualBarkConductance * Math.Exp(bark), sorption));
+
+    private static readonly Gen<WaterMobility> Kinds = Gen.Select(Gen.Int[0, 3], Gen.Int[0, 2], (density, free) => new WaterMobility(400 + 120 * density, 3e-10 * Math.Pow(3, free)));
 
     /// <summary>Steady air without rain or sun, from hard frost to boiling, bone dry to saturated, that the wood cannot moisten.</summary>
     public static Gen<Surroundings> OpenAir { get; } = Gen.Select(Gen.Double[-25, 100], Gen.Double[0.02, 0.99], Gen.Double[2, 40], (celsius, humidity, convection) =>
@@ -35,9 +36,8 @@ public sealed record Situation(Split Split, WaterMobility Mobility, LaneWood Woo
 
     /// <summary>Situations in such air.</summary>
     public static Gen<Situation> In(Gen<Surroundings> air) => Gen.Select(
-        AnyPiece.OfAnyShape, Woods, Gen.Double[2e-10, 4e-9], Gen.Double[0.04, 1], Gen.Double[0.2, 1], Gen.Double[-15, 80], air,
-        (split, wood, free, wet, part, celsius, surroundings) => new Situation(
-            split, new(wood.BasicDensity, free), wood, Math.Min(wet, 0.95 * WoodDensity.MaximumMoisture(wood.BasicDensity)), part * wet, celsius, surroundings));
+        AnyPiece.OfAnyShape, Woods, Kinds, Gen.Double[0.04, 1], Gen.Double[0.2, 1], Gen.Double[-15, 80], air,
+        (split, wood, kind, wet, part, celsius, surroundings) => new Situation(split, kind, wood, wet, part * wet, celsius, surroundings));
 
     /// <summary>One solver, its start field between <see cref="Dry"/> at the faces and <see cref="Wet"/> in the middle.</summary>
     public SplitSolver Solver(StepControl? control = null)
