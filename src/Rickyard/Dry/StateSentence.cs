@@ -1,3 +1,4 @@
+using Rickyard.Core.Cases;
 using Rickyard.Core.Drying;
 
 namespace Rickyard.Dry;
@@ -16,7 +17,10 @@ internal static class StateSentence
         var (core, shell, end) = (At(series.Core), At(series.Shell), At(series.End));
         var parts = $"The middle of the lot then: core {Say.Percent(core)}, shell {Say.Percent(shell)}, end grain {Say.Percent(end)}, whole piece {Say.Percent(At(series.Mean))} % dry basis.";
         var loss = At(series.LossFraction);
-        var weight = $"A piece weighs {Say.Mass(At(series.MassKilograms))}, {Say.Share(Math.Abs(loss))} {(loss >= 0 ? "less" : "more")} than the {Say.Mass(series.MassKilograms[0])} of the start.";
+        var change = $"{Say.Share(Math.Abs(loss))} {(loss >= 0 ? "less" : "more")}";
+        var weight = run.Case.Periods.Any(period => period is SplitAgainPeriod)
+            ? $"A piece weighs {Say.Mass(At(series.MassKilograms))}; what was one piece at the start weighs {change} in all."
+            : $"A piece weighs {Say.Mass(At(series.MassKilograms))}, {change} than the {Say.Mass(series.MassKilograms[0])} of the start.";
         return $"{parts} {Gap(core - shell)} {weight}";
     }
 
