@@ -1,4 +1,5 @@
 using NodaTime;
+using Rickyard.Core.Boxes;
 using Rickyard.Core.Splits;
 using Rickyard.Core.Wood;
 
@@ -39,6 +40,9 @@ public sealed record DryingCase
 
     /// <summary>Time between reports. [d]</summary>
     public required double ReportEvery { get; init; }
+
+    /// <summary>The classes of a charge in a hot box, the first of them with this case's wood and split; empty outside of one.</summary>
+    public IReadOnlyList<ChargeClass> Charge { get; init; } = [];
 
     /// <summary>Defaults that were taken for left-out fields and guesses that were made, each a sentence.</summary>
     public IReadOnlyList<string> Assumptions { get; init; } = [];

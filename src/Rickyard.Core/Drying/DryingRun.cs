@@ -1,3 +1,4 @@
+using Rickyard.Core.Boxes;
 using Rickyard.Core.Cases;
 
 namespace Rickyard.Core.Drying;
@@ -34,6 +35,9 @@ public sealed record DryingRun
 
     /// <summary>Share of the resistance to drying that lies in the air and surface rather than inside, at each report time, 0 to 1.</summary>
     public required double[] SurfaceShare { get; init; }
+
+    /// <summary>The hot box and the classes in it, or null where the case has none. The series above are then those of the first class.</summary>
+    public ChargeRun? Charge { get; init; }
 
     /// <summary>Sentences on weather, gaps filled, rules taken.</summary>
     public required IReadOnlyList<string> Notes { get; init; }
