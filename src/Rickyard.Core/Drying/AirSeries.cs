@@ -8,7 +8,7 @@ namespace Rickyard.Core.Drying;
 /// </summary>
 public sealed class AirSeries
 {
-    private const int Quantities = 9;
+    private const int Quantities = 10;
     private const double Activation = 5280;
 
     /// <summary>Least fresh air reckoned with, so that sealed air has a finite resistance: 5 mm of air in two months. [m s⁻¹]</summary>
@@ -49,7 +49,7 @@ public sealed class AirSeries
         var kelvins = to[0];
         return new(
             kelvins, to[1], to[2] / SaturationPressure.Of(kelvins), to[3] / Mobility(kelvins), to[4], to[5], to[6], to[7],
-            to[8] > 0 ? 1 / to[8] : double.PositiveInfinity);
+            to[8] > 0 ? 1 / to[8] : double.PositiveInfinity, to[9]);
     }
 
     private static double Mobility(double kelvins) => Math.Exp(-Activation / kelvins);
@@ -61,6 +61,7 @@ public sealed class AirSeries
         (rates[0], rates[1], rates[2], rates[3]) = (air.TemperatureKelvins, air.VaporPressure,
             SaturationPressure.Of(air.TemperatureKelvins), Mobility(air.TemperatureKelvins));
         (rates[4], rates[5], rates[6], rates[7], rates[8]) = (air.ConvectiveCoefficient, air.AbsorbedRadiation, air.RainOnSides, air.RainOnEnds, 1 / Math.Max(air.FreshAir, Sealed));
+        rates[9] = air.RadiantView;
         for (var q = 0; q < Quantities; q++) _sums[(i + 1) * Quantities + q] = _sums[i * Quantities + q] + rates[q] * seconds;
     }
 

@@ -42,7 +42,7 @@ internal sealed class HeatLaw(LaneGrid grid, LaneWood wood, AirSeries air, doubl
     public override void Begin(double time, double step, ReadOnlySpan<double> state)
     {
         _now = air.Mean(time, step);
-        _radiative = SurfaceTransfer.RadiativeCoefficient(SurfaceTransfer.WoodEmissivity, _now.Kelvins);
+        _radiative = _now.RadiantView * SurfaceTransfer.RadiativeCoefficient(SurfaceTransfer.WoodEmissivity, _now.Kelvins);
         for (var k = 0; k < _surface.Length; k++) _surface[k] = state[grid.OuterCells[k]];
     }
 

@@ -123,11 +123,36 @@ public sealed class ImplicitStepper
     /// </summary>
     private void FillSurroundings(double step)
     {
+        FindAnswer(step);
+        for (var lane = 0; lane < _filled.Length; lane++) _filled[lane] = _law.Filled(lane, step, SumOf(Outflow, lane), -SumOf(_wholeOut, lane));
+        Fill();
+    }
+
+    /// <summary>What a lone split's faces gave off in the last step, and how much less that is per unit by which surroundings it shares with others fill. [quantity m³], [quantity m³ per unit]</summary>
+    internal (double Given, double Keeping) Answer(double step, ReadOnlySpan<double> answers)
+    {
+        answers.CopyTo(_outer);
+        FindAnswer(step);
+        return (SumOf(Outflow, 0), -SumOf(_wholeOut, 0));
+    }
+
+    /// <summary>Let the shared surroundings of a lone split fill by so much over the last step. [unit]</summary>
+    internal void Fill(double filled)
+    {
+        _filled[0] = filled;
+        Fill();
+    }
+
+    private void FindAnswer(double step)
+    {
         Array.Clear(_derivative);
         for (var k = 0; k < _outer.Length; k++) _derivative[_grid.OuterCells[k]] += step * _outer[k] * _grid.InverseVolumes[_grid.OuterCells[k]];
         TensorPrimitives.Multiply(_outer, -step, _wholeOut);
         _system.Solve(_derivative, _wholeOut);
-        for (var lane = 0; lane < _filled.Length; lane++) _filled[lane] = _law.Filled(lane, step, SumOf(Outflow, lane), -SumOf(_wholeOut, lane));
+    }
+
+    private void Fill()
+    {
         for (var i = 0; i < Next.Length; i++) Next[i] += _filled[i % _filled.Length] * _derivative[i];
         for (var k = 0; k < Outflow.Length; k++) Outflow[k] += _filled[k % _filled.Length] * _wholeOut[k];
     }

@@ -18,7 +18,13 @@ internal sealed class LaneBody(SplitGrid grid, LaneWood wood, MobilityTable tabl
     private readonly double _area = grid.OuterFaces.Sum(face => face.Area);
     private readonly double _dryMass = grid.Volumes.Sum() * wood.BasicDensity;
     private double _before = Temperature.IcePointKelvins + 20, _kelvins = Temperature.IcePointKelvins + 20;
-    private double _heldWood, _capacity, _latent, _rowCelsius = double.NaN, _rowGain = double.NaN, _mobilityGain = 1;
+    private double _heldWood, _capacity, _latent, _rowCelsius = double.NaN, _rowGain = double.NaN, _mobilityGain = 1, _moved;
+
+    /// <summary>Faces of the part of the piece that the grid covers. [m²]</summary>
+    internal double Area => _area;
+
+    /// <summary>Its oven-dry mass. [kg]</summary>
+    internal double DryMass => _dryMass;
 
     /// <summary>What the member has of its own.</summary>
     internal LaneWood Wood => wood;
@@ -75,15 +81,21 @@ internal sealed class LaneBody(SplitGrid grid, LaneWood wood, MobilityTable tabl
     {
         _mobilityGain = air.MobilityGain;
         _kelvins = _before;
-        VaporPressure = air.VaporPressure;
-        Warm(air);
-        FilmConductance = SurfaceTransfer.VaporConductance(air.ConvectiveCoefficient, air.Kelvins, pressure)
-            * SurfaceTransfer.StefanFactor(pressure, Saturation, air.VaporPressure);
+        Meet(air);
         Rain = (air.RainOnSides, air.RainOnEnds);
         var moisture = MeanMoisture(state, lanes);
         _capacity = _dryMass * WoodThermal.HeatCapacity(moisture, _kelvins);
         _latent = HeatOfSorption.OfEvaporation(Math.Min(moisture, 0.3), _kelvins);
         if (double.IsNaN(_rowCelsius)) RefreshRow();
+    }
+
+    /// <summary>Take other air at the temperature the wood has come to.</summary>
+    internal void Meet(in StepAir air)
+    {
+        VaporPressure = air.VaporPressure;
+        Warm(air);
+        FilmConductance = SurfaceTransfer.VaporConductance(air.ConvectiveCoefficient, air.Kelvins, pressure)
+            * SurfaceTransfer.StefanFactor(pressure, Saturation, air.VaporPressure);
     }
 
     /// <summary>Whether temperatures are given from outside instead of settled here.</summary>
@@ -100,7 +112,7 @@ internal sealed class LaneBody(SplitGrid grid, LaneWood wood, MobilityTable tabl
     internal bool Settle(in StepAir air, double step)
     {
         if (IsHeld) return true;
-        double radiative = SurfaceTransfer.RadiativeCoefficient(SurfaceTransfer.WoodEmissivity, air.Kelvins), convective = Convective(air);
+        double radiative = Radiative(air), convective = Convective(air);
         double storage = _capacity / (step * _area), gain = convective + radiative, fresh = air.FreshAir / (VaporGasConstant * air.Kelvins);
         var (evaporation, byVapor, bySaturation) = (Sums.Vapor / _area, Sums.ByVapor / _area, Sums.BySaturation / _area);
         var byKelvins = bySaturation * SaturationPressure.Slope(_kelvins) * air.SaturationGain;
@@ -119,11 +131,24 @@ internal sealed class LaneBody(SplitGrid grid, LaneWood wood, MobilityTable tabl
             vaporChange = (-vapor * a + heat * c) / determinant;
         }
 
+        var from = _kelvins;
         _kelvins = Math.Clamp(_kelvins + Math.Clamp(change, -20, 20), 200, 420);
+        _moved = _kelvins - from;
         VaporPressure = Math.Max(0, VaporPressure + vaporChange);
         Warm(air);
         var share = Math.Min(1, fresh / -byVapor);
         return Math.Abs(change) < NewtonKelvins * share && Math.Abs(vaporChange) < NewtonVapor * share * Saturation;
+    }
+
+    /// <summary>How the body, settled with the air of a step, would answer to other air.</summary>
+    internal BodyResponse Respond(in StepAir air, double step)
+    {
+        double convective = Convective(air), radiative = Radiative(air);
+        var byKelvins = Sums.BySaturation * SaturationPressure.Slope(_kelvins) * air.SaturationGain;
+        var stiffness = _capacity / step + (convective + radiative) * _area + _latent * byKelvins;
+        double byAir = (convective + radiative) * _area / stiffness, byVapor = -_latent * Sums.ByVapor / stiffness;
+        return new(
+            _kelvins, byAir, byVapor, Sums.Vapor + byKelvins * _moved, byKelvins * byAir, Sums.ByVapor + byKelvins * byVapor, convective * _area, radiative * _area);
     }
 
     /// <summary>By how much the vapour pressure beside the wood had to be higher over a step for the air to carry off what was given off. [Pa]</summary>
@@ -154,6 +179,8 @@ internal sealed class LaneBody(SplitGrid grid, LaneWood wood, MobilityTable tabl
         var carried = AirHeatPerVolume * air.FreshAir;
         return air.ConvectiveCoefficient * carried / (air.ConvectiveCoefficient + carried);
     }
+
+    private static double Radiative(in StepAir air) => air.RadiantView * SurfaceTransfer.RadiativeCoefficient(SurfaceTransfer.WoodEmissivity, air.Kelvins);
 
     private void Warm(in StepAir air)
     {

@@ -62,18 +62,48 @@ public sealed class SplitLaw : TransportLaw
     /// <inheritdoc/>
     public override void Begin(double time, double step, ReadOnlySpan<double> state)
     {
-        Air = _air.Mean(time, step);
-        foreach (var body in _bodies) body.Begin(Air, state, _grid);
-        for (var round = 0; round < MostSettling; round++)
+        Begin(_air.Mean(time, step), state);
+        for (var round = 0; round < MostSettling && !Settle(step, state); round++)
         {
-            _film.Exchange(state);
-            var settled = true;
-            foreach (var body in _bodies) settled &= body.Settle(Air, step);
-            if (settled) break;
         }
 
+        RefreshRows();
+    }
+
+    /// <summary>Take the air of a step from someone who settles it together with the bodies.</summary>
+    internal void Begin(in StepAir air, ReadOnlySpan<double> state)
+    {
+        Air = air;
+        foreach (var body in _bodies) body.Begin(air, state, _grid);
+    }
+
+    /// <summary>The air of the step has turned out otherwise.</summary>
+    internal void Meet(in StepAir air)
+    {
+        Air = air;
+        foreach (var body in _bodies) body.Meet(air);
+    }
+
+    /// <summary>One round of settling faces and bodies with the air; gives whether the bodies stayed as they were.</summary>
+    internal bool Settle(double step, ReadOnlySpan<double> state)
+    {
+        _film.Exchange(state);
+        var settled = true;
+        foreach (var body in _bodies) settled &= body.Settle(Air, step);
+        return settled;
+    }
+
+    /// <summary>Bring diffusivities to the temperatures settled.</summary>
+    internal void RefreshRows()
+    {
         foreach (var body in _bodies) body.RefreshRow();
     }
+
+    /// <summary>The body of a member.</summary>
+    internal LaneBody Body(int lane) => _bodies[lane];
+
+    /// <summary>How each face answers to a rise of vapour pressure beside the wood. [m³ s⁻¹ Pa⁻¹]</summary>
+    internal ReadOnlySpan<double> Giving => _film.Giving;
 
     /// <inheritdoc/>
     public override void Accept()

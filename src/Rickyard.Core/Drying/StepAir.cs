@@ -10,6 +10,7 @@ namespace Rickyard.Core.Drying;
 /// <param name="RainOnSides">[kg m⁻² s⁻¹]</param>
 /// <param name="RainOnEnds">[kg m⁻² s⁻¹]</param>
 /// <param name="FreshAir">Harmonic mean, as resistances add. [m s⁻¹]</param>
+/// <param name="RadiantView">Part of what the faces see that is at the temperature of the air, 0 to 1.</param>
 public readonly record struct StepAir(
     double Kelvins, double VaporPressure, double SaturationGain, double MobilityGain, double ConvectiveCoefficient,
-    double AbsorbedRadiation, double RainOnSides, double RainOnEnds, double FreshAir);
+    double AbsorbedRadiation, double RainOnSides, double RainOnEnds, double FreshAir, double RadiantView = 1);

@@ -157,12 +157,13 @@ internal sealed class SurfaceFilm
         var condensing = wet & Vector256.LessThan(flux, Vector256<double>.Zero);
         var moisture = Vector256.LoadUnsafe(ref _cell[k]);
         var inverseRoom = Vector256<double>.One / (Vector256.Create(SoakedMoisture) - air.FiberSaturation);
-        Vector256.ConditionalSelect(condensing, flux * Room(moisture, inverseRoom), flux).StoreUnsafe(ref _flux[k]);
+        var taken = Vector256.ConditionalSelect(condensing, flux * Room(moisture, inverseRoom), flux);
+        taken.StoreUnsafe(ref _flux[k]);
         var filling = condensing & Vector256.GreaterThan(moisture, air.FiberSaturation) & Vector256.LessThan(moisture, Vector256.Create(SoakedMoisture));
         var wetSlope = Vector256.ConditionalSelect(filling, -flux * inverseRoom, Vector256<double>.Zero);
         Vector256.ConditionalSelect(wet, wetSlope, area * open * Vector256.LoadUnsafe(ref _cellReach[k]) * share).StoreUnsafe(ref _slope[k]);
         (conductance * through).StoreUnsafe(ref _giving[k]);
-        sums.Add(flux, conductance * through, humidity, air);
+        sums.Add(flux, conductance * through, humidity, flux - taken, air);
     }
 
     /// <summary>Part of the condensing water that a cell takes in: all up to fibre saturation, none when soaked; the rest drips off.</summary>

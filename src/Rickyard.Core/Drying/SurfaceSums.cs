@@ -6,4 +6,5 @@ namespace Rickyard.Core.Drying;
 /// <param name="BySaturation">Its derivative by the saturation pressure at the wood. [kg s⁻¹ Pa⁻¹]</param>
 /// <param name="SurfaceVapor">Vapour pressure right at the faces, weighted by flux. [Pa kg s⁻¹]</param>
 /// <param name="Weight">Sum of those weights. [kg s⁻¹]</param>
-internal readonly record struct SurfaceSums(double Vapor, double ByVapor, double BySaturation, double SurfaceVapor, double Weight);
+/// <param name="Drip">Dew that the cells behind cannot take and that runs off, at most 0. [kg s⁻¹]</param>
+internal readonly record struct SurfaceSums(double Vapor, double ByVapor, double BySaturation, double SurfaceVapor, double Weight, double Drip);

@@ -11,6 +11,7 @@ namespace Rickyard.Core.Drying;
 /// <param name="RainOnSides">Rain reaching bark and split faces, per area of them. [kg m⁻² s⁻¹]</param>
 /// <param name="RainOnEnds">Rain reaching end grain, per area of it. [kg m⁻² s⁻¹]</param>
 /// <param name="FreshAir">Volume of the air above that passes a split, per area of its surface; 0 where it is sealed up, infinity where it cannot moisten its own air. [m³ s⁻¹ m⁻²]</param>
+/// <param name="RadiantView">Part of what a split's faces see that is at the temperature of its air: 1 in the open; less where they see each other, 0 to 1.</param>
 public readonly record struct Surroundings(
     double TemperatureKelvins,
     double VaporPressure,
@@ -18,4 +19,5 @@ public readonly record struct Surroundings(
     double AbsorbedRadiation = 0,
     double RainOnSides = 0,
     double RainOnEnds = 0,
-    double FreshAir = double.PositiveInfinity);
+    double FreshAir = double.PositiveInfinity,
+    double RadiantView = 1);

@@ -10,8 +10,10 @@ using Period = Rickyard.Core.Cases.Period;
 
 namespace Rickyard.Core.Forecasting;
 
-/// <summary>The surroundings of a case's periods, as one series for the typical split or for one group of members.</summary>
-internal sealed class CaseAir(DryingCase drying, IReadOnlyDictionary<WeatherName, WeatherScenario> weather)
+/// <summary>
+/// The surroundings of a case's periods, as one series for the typical split or for one group of members; of wood in a hot box those that were recorded when the box was run.
+/// </summary>
+internal sealed class CaseAir(DryingCase drying, IReadOnlyDictionary<WeatherName, WeatherScenario> weather, RecordedAir? recorded = null)
 {
     /// <summary>Air that passes wood closed up in its own vapour: next to none. [m³ s⁻¹ m⁻²]</summary>
     private const double ClosedUp = 1e-9;
@@ -26,6 +28,7 @@ internal sealed class CaseAir(DryingCase drying, IReadOnlyDictionary<WeatherName
     /// <param name="notes">Notes of the weather, added to.</param>
     internal AirSeries Of(IReadOnlyList<Period> periods, double startDay, double days, Split split, int? member, int seed, ISet<string> notes)
     {
+        if (recorded is not null) return recorded.Air;
         List<(double, Surroundings)> spans = [];
         var factors = Factors(member, seed);
         var day = 0.0;
@@ -40,7 +43,7 @@ internal sealed class CaseAir(DryingCase drying, IReadOnlyDictionary<WeatherName
     }
 
     /// <summary>Air pressure of the case: of the weather's elevation, else of sea level. [Pa]</summary>
-    internal double Pressure() => drying.Periods.OfType<RackPeriod>().Select(rack => weather[rack.Weather].Usual(Midnight(0), 1).ElevationMetres)
+    internal double Pressure() => recorded?.Pressure ?? drying.Periods.OfType<RackPeriod>().Select(rack => weather[rack.Weather].Usual(Midnight(0), 1).ElevationMetres)
         .Select(metres => StandardPressure.AtElevation(metres).Pascals).FirstOrDefault(Quantities.Pressure.StandardAtmosphere.Pascals);
 
     private static RackFactors Factors(int? member, int seed) =>

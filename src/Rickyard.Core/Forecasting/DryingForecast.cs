@@ -1,3 +1,4 @@
+using Rickyard.Core.Boxes;
 using Rickyard.Core.Cases;
 using Rickyard.Core.Drying;
 using Rickyard.Core.Splits;
@@ -22,6 +23,7 @@ public static class DryingForecast
         DryingCase drying, DryingRequest request, IReadOnlyDictionary<WeatherName, WeatherScenario> weather, IProgress<double>? progress = null,
         CancellationToken cancellation = default)
     {
+        if (drying.Periods is [BoxPeriod]) return ChargeForecast.Run(drying, request, weather, progress, cancellation);
         var air = new CaseAir(drying, weather);
         var days = ReportDays(drying);
         SortedSet<string> notes = [];
@@ -54,7 +56,8 @@ public static class DryingForecast
         };
     }
 
-    private static double[] ReportDays(DryingCase drying)
+    /// <summary>Times of the reports. [d]</summary>
+    internal static double[] ReportDays(DryingCase drying)
     {
         var count = (int)Math.Floor(drying.Days / drying.ReportEvery + 1e-9);
         List<double> days = [.. Enumerable.Range(0, count + 1).Select(i => i * drying.ReportEvery)];
@@ -62,7 +65,8 @@ public static class DryingForecast
         return [.. days];
     }
 
-    private static HashSet<int> SnapshotReports(double[] days, DryingRequest request)
+    /// <summary>Reports at which the typical split is cut open.</summary>
+    internal static HashSet<int> SnapshotReports(double[] days, DryingRequest request)
     {
         var wanted = request.SnapshotDays is { Count: > 0 } chosen
             ? [0, days[^1], .. chosen]
@@ -78,7 +82,8 @@ public static class DryingForecast
         return saturation > 0 ? SorptionIsotherm.At(air.Kelvins - Quantities.Temperature.IcePointKelvins).Moisture(Math.Clamp(air.VaporPressure / saturation, 0, 1)) : 0;
     }
 
-    private static Track[] Members(DryingCase drying, DryingRequest request, GroupRun run, IProgress<double>? progress)
+    /// <summary>The members behind the bands.</summary>
+    internal static Track[] Members(DryingCase drying, DryingRequest request, GroupRun run, IProgress<double>? progress)
     {
         var members = MemberDraw.Spread(request.Members, request.Seed).Select(draw => MemberWood.Of(drying, draw)).ToArray();
         var groups = members.Chunk(LaneGrid.FullLanes).ToArray();

@@ -1,3 +1,4 @@
+using System.Numerics.Tensors;
 using Rickyard.Core.Air;
 
 namespace Rickyard.Core.Wood;
@@ -18,6 +19,17 @@ public static class HeatOfSorption
     /// <summary>Integral heat of wetting from oven-dry, per mass of dry wood. [J kg⁻¹]</summary>
     /// <param name="moisture">Moisture content, not negative. [kg kg⁻¹]</param>
     public static double OfWetting(double moisture) => AtOvenDry / Decay * (1 - Math.Exp(-Decay * moisture));
+
+    /// <summary>The same of many moistures.</summary>
+    /// <param name="moisture">Not negative. [kg kg⁻¹]</param>
+    /// <param name="destination">Written, as long as <paramref name="moisture"/>; may be the same. [J kg⁻¹]</param>
+    public static void OfWetting(ReadOnlySpan<double> moisture, Span<double> destination)
+    {
+        TensorPrimitives.Multiply(moisture, -Decay, destination);
+        TensorPrimitives.Exp(destination, destination);
+        TensorPrimitives.Subtract(1.0, destination, destination);
+        TensorPrimitives.Multiply(destination, AtOvenDry / Decay, destination);
+    }
 
     /// <summary>All the heat that water at this moisture takes to become vapour. [J kg⁻¹]</summary>
     /// <param name="moisture">Moisture content, not negative. [kg kg⁻¹]</param>
