@@ -25,15 +25,23 @@ internal sealed class BoxRun
     private readonly double _startWater, _startHeat;
 
     internal BoxRun(BoxPlan plan, IReadOnlyList<ChargeClass> charge, OutsideSeries outside, double[] days, GridResolution resolution, StepControl control)
+        : this(plan, [.. charge.Select(one => ChargeShape.Of(one, resolution))], outside, days, control)
+    {
+    }
+
+    internal BoxRun(BoxPlan plan, IReadOnlyList<ChargeShape> charge, OutsideSeries outside, double[] days, StepControl control)
     {
         (_plan, _outside, _days) = (plan, outside, days);
         _flows = new(plan.Box, outside.Pressure);
-        _bodies = [.. charge.Select(one => new ChargeBody(one, resolution, outside.Pressure))];
+        _bodies = [.. charge.Select(one => new ChargeBody(one, outside.Pressure))];
         _solver = new(_flows, _bodies, outside.Mean(0, 1), control);
         _met = [.. charge.Select(_ => new List<(double, Surroundings)>())];
         _log = new(days.Length, charge.Count);
         (_startWater, _startHeat) = _solver.Held;
     }
+
+    /// <summary>Called at every report with its number and the classes as they then are.</summary>
+    internal Action<int, IReadOnlyList<ChargeBody>>? Watch { get; init; }
 
     /// <summary>Run it.</summary>
     /// <param name="snapshots">Reports at which the first class is cut open.</param>
@@ -122,6 +130,7 @@ internal sealed class BoxRun
         var humidity = Math.Min(1, vapor / SaturationPressure.OverWater(_solver.Air.Kelvins));
         _log.Box(report, _solver.Air, humidity, _bodies.Sum(body => body.WaterLost), _solver.Books, Bought(), _days);
         for (var i = 0; i < _bodies.Length; i++) _log.Class(i, report, _bodies[i].Read(), _bodies[i].LossFraction);
+        Watch?.Invoke(report, _bodies);
         if (snapshots.Contains(report)) _snapshots.Add(new(_days[report], _bodies[0].Grid, _bodies[0].Moisture.ToArray()));
     }
 

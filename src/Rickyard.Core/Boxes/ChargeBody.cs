@@ -1,7 +1,6 @@
 using System.Numerics.Tensors;
 using Rickyard.Core.Air;
 using Rickyard.Core.Drying;
-using Rickyard.Core.Forecasting;
 using Rickyard.Core.Quantities;
 using Rickyard.Core.Splits;
 using Rickyard.Core.Wood;
@@ -24,22 +23,17 @@ internal sealed class ChargeBody
     private readonly double[] _work;
     private double _lost, _carried, _outflow, _nextMean, _nextWetting;
 
-    internal ChargeBody(ChargeClass charged, GridResolution resolution, double pressure)
+    internal ChargeBody(ChargeShape shape, double pressure)
     {
-        var member = MemberWood.Of(charged.Wood, MemberDraw.Typical);
-        var grid = SplitGrid.For(member.Split, resolution);
-        (Class, Grid, _grid, _wood, _pressure) = (charged, grid, new(grid), member.Wood, pressure);
-        var table = MobilityTable.Of(new(charged.Wood.BasicDensity, WaterMobility.FreeWaterOf(charged.Wood.Species.Anatomy)));
-        _law = new(_grid, table, [_wood], AirSeries.Steady(default), pressure);
+        (Class, Grid, _grid, _wood, _probes, _pressure) = (shape.Class, shape.Grid, new(shape.Grid), shape.Wood, shape.Probes, pressure);
+        _law = new(_grid, shape.Table, [_wood], AirSeries.Steady(default), pressure);
         _stepper = new(_grid, _law);
-        _probes = SplitProbes.Of(grid);
-        var total = grid.Volumes.Sum();
-        _share = [.. grid.Volumes.Select(volume => volume / total)];
-        _work = new double[grid.Count];
-        StartField.Of(charged.Wood.Start, grid).CopyTo(_stepper.State, 0);
-        (Kelvins, _startMean) = (charged.Wood.Start.Celsius + Temperature.IcePointKelvins, Mean);
+        _share = shape.Probes.Mean;
+        _work = new double[Grid.Count];
+        shape.Start.CopyTo(_stepper.State, 0);
+        (Kelvins, _startMean) = (Class.Wood.Start.Celsius + Temperature.IcePointKelvins, Mean);
         (_startKelvins, _startMass, Heat) = (Kelvins, MassOfOne, HeatAt(Mean, Kelvins));
-        _law.SetCelsius(charged.Wood.Start.Celsius);
+        _law.SetCelsius(Class.Wood.Start.Celsius);
     }
 
     internal ChargeClass Class { get; }

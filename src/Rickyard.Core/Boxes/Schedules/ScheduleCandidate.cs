@@ -3,7 +3,7 @@ namespace Rickyard.Core.Boxes.Schedules;
 /// <summary>One schedule tried: a setting, a humidity held or not, when each class is pulled, and a closed rest; with what comes of it.</summary>
 /// <param name="Celsius">Thermostat setting while drying. [°C]</param>
 /// <param name="HumidityLimit">Relative humidity about which the vent opens, 0 to 1; null: vent as the box has it.</param>
-/// <param name="PullMean">Mean moisture at which each class is pulled; null where it is pulled by its core. [kg kg⁻¹]</param>
+/// <param name="PullMean">Mean moisture at which all classes are pulled; null where each is pulled at its own. [kg kg⁻¹]</param>
 /// <param name="RestCelsius">Of the closed rest. [°C]</param>
 /// <param name="Classes">Each class.</param>
 /// <param name="Days">From loading to the last class ready. [d]</param>

@@ -1,0 +1,55 @@
+using Rickyard.Core.Air;
+using Rickyard.Core.Drying;
+using Rickyard.Core.Quantities;
+using Rickyard.Core.Splits;
+
+namespace Rickyard.Core.Boxes.Schedules;
+
+/// <summary>A class closed up in its own vapour at one temperature; used again and again from other starts.</summary>
+internal sealed class ClosedRest
+{
+    private const double ClosedUp = 1e-9, SecondsPerDay = 86400;
+    private readonly ChargeShape _shape;
+    private readonly LaneGrid _grid;
+    private readonly SplitLaw _law;
+    private readonly AdaptiveDriver _driver;
+
+    internal ClosedRest(ChargeShape shape, double celsius, double pressure)
+    {
+        var kelvins = celsius + Temperature.IcePointKelvins;
+        var air = new Surroundings(
+            kelvins, 0.5 * SaturationPressure.OverWater(kelvins), SurfaceTransfer.StillAir(shape.Grid.Split.SurfaceDiameter, kelvins, pressure), FreshAir: ClosedUp);
+        (_shape, _grid) = (shape, new(shape.Grid));
+        _law = new(_grid, shape.Table, [shape.Wood], AirSeries.Steady(air), pressure);
+        _driver = new(_grid, _law, StepControl.Forecast);
+    }
+
+    /// <summary>Rest from a field for some days, until <paramref name="done"/> of the readings; gives how long, and the readings then.</summary>
+    /// <param name="field">At the start. [kg kg⁻¹]</param>
+    /// <param name="celsius">Of the wood at the start. [°C]</param>
+    /// <param name="days">At most. [d]</param>
+    /// <param name="looks">How often it is looked at.</param>
+    /// <param name="done">Whether it may stop.</param>
+    internal (double Days, SplitReading Reading) Run(double[] field, double celsius, double days, int looks, Func<SplitReading, bool> done)
+    {
+        field.CopyTo(_driver.Stepper.State, 0);
+        _driver.Restart(0);
+        _law.SetCelsius(celsius);
+        var reading = Read();
+        for (var look = 1; look <= looks && !done(reading); look++)
+        {
+            while (_driver.Time < days * SecondsPerDay * look / looks) _driver.Advance(days * SecondsPerDay * look / looks);
+            reading = Read();
+        }
+
+        return (_driver.Time / SecondsPerDay, reading);
+    }
+
+    private SplitReading Read()
+    {
+        double Value(double[] weights) => SplitProbes.Read(weights, _driver.Stepper.State, 0, 1);
+        var mean = Value(_shape.Probes.Mean);
+        var mass = _shape.Grid.Split.Volume * _shape.Wood.BasicDensity * (1 + mean);
+        return new(mean, Value(_shape.Probes.Core), Value(_shape.Probes.Shell), Value(_shape.Probes.End), _law.Celsius(0), mass, 0);
+    }
+}
