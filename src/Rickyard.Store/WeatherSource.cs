@@ -14,12 +14,12 @@ public sealed class WeatherSource(string folder)
     /// <summary>The weather, or what kept it from being read: named by its path in the case, with file and line where the fault lies inside.</summary>
     public Result<WeatherScenario> Read(WeatherName name) => name.File is { } file ? FromFile(file) : FromPlace(name.NormalsPlace!);
 
-    /// <summary>The weather of every rack in a case, or every problem met.</summary>
+    /// <summary>The weather of every rack in a case and outside its box, or every problem met.</summary>
     public Result<IReadOnlyDictionary<WeatherName, WeatherScenario>> ReadAll(DryingCase drying)
     {
         Dictionary<WeatherName, WeatherScenario> found = [];
         List<Problem> problems = [];
-        foreach (var name in drying.Periods.OfType<RackPeriod>().Select(rack => rack.Weather).Distinct())
+        foreach (var name in drying.Weather)
         {
             var weather = Read(name);
             if (weather.TryGet(out var scenario)) found[name] = scenario;

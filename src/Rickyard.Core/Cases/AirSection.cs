@@ -3,7 +3,8 @@ namespace Rickyard.Core.Cases;
 /// <summary>Reads what the wood meets: one kind of air with "air", or one thing after another with "history".</summary>
 internal static class AirSection
 {
-    private static readonly string[] Kinds = ["steady", "stages", "weather", "normals"];
+    /// <summary>What air can be.</summary>
+    public static readonly string[] Kinds = ["steady", "stages", "weather", "normals", "box"];
 
     public static IReadOnlyList<Period> Read(CaseObject root, CaseFindings findings)
     {
@@ -22,6 +23,7 @@ internal static class AirSection
         var periods = Steady(air, findings);
         periods.AddRange(Stages(air, findings));
         periods.AddRange(Outdoors(root, air, findings));
+        if (BoxSection.Read(air, findings) is { } box) periods.Add(box);
         return periods;
     }
 

@@ -14,7 +14,11 @@ internal sealed class CaseFindings
 
     public void Wrong(string path, string whatIsWrong, string whatToDo) => Wrong(new Problem(path, whatIsWrong, whatToDo));
 
-    public void Wrong(Problem problem) => _problems.Add(problem);
+    /// <summary>Tells a problem once, however often its place was read.</summary>
+    public void Wrong(Problem problem)
+    {
+        if (!_problems.Contains(problem)) _problems.Add(problem);
+    }
 
     /// <summary>Says a default once, however often it was taken.</summary>
     public void Assume(string sentence)

@@ -1,3 +1,4 @@
+using Rickyard.Core.Boxes;
 using Rickyard.Core.Quantities;
 
 namespace Rickyard.Core.Cases;
@@ -8,7 +9,7 @@ namespace Rickyard.Core.Cases;
 /// </summary>
 public static class CaseReader
 {
-    private static readonly string[] Keys = ["name", "wood", "split", "lot", "start", "air", "rack", "history", "run"];
+    private static readonly string[] Keys = ["name", "wood", "split", "lot", "start", "air", "rack", "history", "charge", "run"];
 
     /// <summary>The case, or every problem in it.</summary>
     /// <param name="json">The whole text of the file.</param>
@@ -30,27 +31,20 @@ public static class CaseReader
     private static DryingCase? Read(CaseObject root, string fileName, CaseFindings findings)
     {
         var name = root.Text("name", "Give a name, or leave it out.") ?? Path.GetFileNameWithoutExtension(fileName);
+        return root.Has("charge") ? ChargeSection.Read(root, name, findings) : One(root, name, findings);
+    }
+
+    private static DryingCase? One(CaseObject root, string name, CaseFindings findings)
+    {
         var wood = WoodSection.Read(root, findings);
         var periods = AirSection.Read(root, findings);
-        var start = StartSection.Read(root, wood, periods.Any(period => period is RackPeriod), findings);
+        var start = StartSection.Read(root, wood, periods.Any(ChargeSection.NeedsDay), findings);
         var split = SplitSection.Read(root, wood, start, findings);
         var lot = LotSection.Read(root, findings);
         var run = RunSection.Read(root, periods, findings);
         if (split is { IsPolar: false } && periods.Any(period => period is SplitAgainPeriod))
             findings.Wrong("history", "A block has no pith to be split through again.", "Leave \"split again\" out, or give the piece as a wedge, half round or round.");
-        return wood.Species is null || start is null || split is null || run.Days is null ? null : new()
-        {
-            Name = name,
-            Species = wood.Species,
-            BasicDensity = wood.BasicDensity!.Value,
-            RateFactor = wood.RateFactor,
-            Split = split,
-            Pieces = lot.Pieces,
-            SizeSpread = lot.SizeSpread,
-            Start = start,
-            Periods = periods,
-            Days = run.Days.Value,
-            ReportEvery = run.ReportEvery,
-        };
+        var drying = new CaseParts(wood, start, split, lot).With(name, periods, run);
+        return drying is not null && periods is [BoxPeriod] ? ChargeSection.Only(root, drying, findings) : drying;
     }
 }

@@ -52,4 +52,14 @@ public sealed record DryingCase
 
     /// <summary>Day of the start, for weather by the calendar.</summary>
     public LocalDate StartDate => Start.At;
+
+    /// <summary>Every weather it names, of racks and of the air outside a box, each once, in order of time.</summary>
+    public IReadOnlyList<WeatherName> Weather => [.. Periods.Select(WeatherOf).OfType<WeatherName>().Distinct()];
+
+    private static WeatherName? WeatherOf(Period period) => period switch
+    {
+        RackPeriod rack => rack.Weather,
+        BoxPeriod box => box.Plan.Ambient.Weather,
+        _ => null,
+    };
 }

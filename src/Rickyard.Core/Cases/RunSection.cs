@@ -1,3 +1,4 @@
+using Rickyard.Core.Boxes;
 using static System.FormattableString;
 
 namespace Rickyard.Core.Cases;
@@ -12,12 +13,13 @@ internal sealed record RunSection(double? Days, double ReportEvery)
 
     public static RunSection Read(CaseObject root, IReadOnlyList<Period> periods, CaseFindings findings)
     {
-        double? planned = periods.Count > 0 && periods.All(period => period.Days is not null) ? periods.Sum(period => period.Days) : null;
+        var lengths = periods.SelectMany(Lengths).ToList();
+        double? planned = lengths.Count > 0 && lengths.All(days => days is not null) ? lengths.Sum() : null;
         var run = planned is null ? root.NeededGroup("run", "for", "report every") : root.Group("run", "for", "report every");
         var days = LengthOf(run, planned, findings);
         var every = run?.QuantityOr("report every", CaseLimits.ReportEvery, UsualReport, ReportAssumption) ?? Daily(findings);
         if (days is null) return new(null, every);
-        Compare(days.Value, periods, findings);
+        Compare(days.Value, lengths, findings);
         if (run?.Has("report every") != true) every = Math.Min(every, days.Value);
         else Check(run, days.Value, every, findings);
         return new(days, every);
@@ -45,10 +47,13 @@ internal sealed record RunSection(double? Days, double ReportEvery)
         if (days / every > MostReports) findings.Wrong(run.PathOf("report every"), Invariant($"This makes {days / every:0} reports."), $"Give a longer time: at most {MostReports} reports can be kept.");
     }
 
-    private static void Compare(double days, IReadOnlyList<Period> periods, CaseFindings findings)
+    // A box has its lengths in its stages.
+    private static IEnumerable<double?> Lengths(Period period) => period is BoxPeriod box ? box.Plan.Stages.Select(stage => stage.Days) : [period.Days];
+
+    private static void Compare(double days, IReadOnlyList<double?> lengths, CaseFindings findings)
     {
-        var planned = periods.Sum(period => period.Days ?? 0);
+        var planned = lengths.Sum(length => length ?? 0);
         if (planned > days + 1e-6) findings.Assume(Invariant($"The periods last {planned:0.##} days, the run {days:0.##}: what comes after is not run."));
-        else if (planned < days - 1e-6 && periods is [.., { Days: not null }]) findings.Assume(Invariant($"The periods last {planned:0.##} days, the run {days:0.##}: the last one goes on to the end."));
+        else if (planned < days - 1e-6 && lengths is [.., not null]) findings.Assume(Invariant($"The periods last {planned:0.##} days, the run {days:0.##}: the last one goes on to the end."));
     }
 }

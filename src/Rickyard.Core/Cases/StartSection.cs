@@ -10,21 +10,28 @@ internal static class StartSection
     private const string WantedMoisture =
         "Give \"68 % dry basis\", \"40 % wet basis\", \"green\" (the species' usual green moisture), or { \"core\": …, \"shell\": …, \"end\": … }.";
 
+    /// <summary>What to do where weather has no day to start from.</summary>
+    public const string WantedDay = "Weather needs the day on which the run starts, such as \"2024-05-14\".";
+
     private const double UsualCelsius = 15;
+    private static readonly string[] Keys = ["moisture", "temperature", "at"];
     private static readonly LocalDate NoDay = new(2001, 1, 1);
 
     public static CaseStart? Read(CaseObject root, WoodSection wood, bool needsCalendar, CaseFindings findings)
     {
-        if (root.NeededGroup("start", "moisture", "temperature", "at") is not { } start) return null;
+        if (root.NeededGroup("start", Keys) is not { } start) return null;
         var moisture = Moisture(start, wood, findings);
         var celsius = start.QuantityOr("temperature", CaseLimits.WoodTemperature, UsualCelsius, "The wood's temperature at the start was not given: 15 °C.");
         var day = Day(start, needsCalendar);
         return moisture is null ? null : moisture with { Celsius = celsius, At = day ?? NoDay, IsDated = day is not null };
     }
 
+    /// <summary>The day on which it is, or null where none was given.</summary>
+    public static LocalDate? DayOf(CaseObject root) => root.Group("start", Keys)?.Day("at");
+
     private static LocalDate? Day(CaseObject start, bool needed)
     {
-        if (needed && !start.Has("at")) start.Missing("at", "Weather needs the day on which the run starts, such as \"2024-05-14\".");
+        if (needed && !start.Has("at")) start.Missing("at", WantedDay);
         return start.Day("at");
     }
 

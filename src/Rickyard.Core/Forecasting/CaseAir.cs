@@ -43,7 +43,7 @@ internal sealed class CaseAir(DryingCase drying, IReadOnlyDictionary<WeatherName
     }
 
     /// <summary>Air pressure of the case: of the weather's elevation, else of sea level. [Pa]</summary>
-    internal double Pressure() => recorded?.Pressure ?? drying.Periods.OfType<RackPeriod>().Select(rack => weather[rack.Weather].Usual(Midnight(0), 1).ElevationMetres)
+    internal double Pressure() => recorded?.Pressure ?? drying.Weather.Select(name => weather[name].Usual(Midnight(0), 1).ElevationMetres)
         .Select(metres => StandardPressure.AtElevation(metres).Pascals).FirstOrDefault(Quantities.Pressure.StandardAtmosphere.Pascals);
 
     private static RackFactors Factors(int? member, int seed) =>

@@ -7,6 +7,8 @@ namespace Rickyard.Core.Quantities;
 /// <param name="spellings">By spelling in lower case: from that unit to the unit kept inside.</param>
 public sealed class QuantityUnits(string name, bool adds, string allowed, IReadOnlyDictionary<string, Func<double, double>> spellings)
 {
+    private const double SecondsPerDay = 86_400;
+
     /// <summary>With its article: "a length".</summary>
     public string Name { get; } = name;
 
@@ -108,6 +110,69 @@ public sealed class QuantityUnits(string name, bool adds, string allowed, IReadO
         ["psi"] = value => UnitsNet.Pressure.FromPoundsForcePerSquareInch(value).Pascals,
     });
 
+    /// <summary>A difference of temperatures, kept in kelvin.</summary>
+    public static QuantityUnits TemperatureDelta { get; } = new("a temperature difference", false, "K, °C or °F", new Dictionary<string, Func<double, double>>
+    {
+        ["k|°c|c"] = value => value,
+        ["°f|f"] = value => UnitsNet.TemperatureDelta.FromDegreesFahrenheit(value).Kelvins,
+    });
+
+    /// <summary>Power, kept in watt.</summary>
+    public static QuantityUnits Power { get; } = new("a power", false, "W, kW or BTU/h", new Dictionary<string, Func<double, double>>
+    {
+        ["w|watt|watts"] = value => value,
+        ["kw"] = value => (double)UnitsNet.Power.FromKilowatts(value).Watts,
+        ["btu/h|btu/hr|btuh"] = value => (double)UnitsNet.Power.FromBritishThermalUnitsPerHour(value).Watts,
+    });
+
+    /// <summary>A stream of air, kept in cubic metre per second.</summary>
+    public static QuantityUnits AirFlow { get; } = new("an air flow", false, "m3/h, m3/s, L/s or cfm", new Dictionary<string, Func<double, double>>
+    {
+        ["m3/h|m³/h"] = value => UnitsNet.VolumeFlow.FromCubicMetersPerHour(value).CubicMetersPerSecond,
+        ["m3/s|m³/s"] = value => value,
+        ["l/s"] = value => UnitsNet.VolumeFlow.FromLitersPerSecond(value).CubicMetersPerSecond,
+        ["cfm|ft3/min|ft³/min"] = value => UnitsNet.VolumeFlow.FromCubicFeetPerMinute(value).CubicMetersPerSecond,
+    });
+
+    /// <summary>Area, kept in square metre.</summary>
+    public static QuantityUnits Area { get; } = new("an area", false, "cm2, m2, in2 or ft2", new Dictionary<string, Func<double, double>>
+    {
+        ["cm2|cm²"] = value => UnitsNet.Area.FromSquareCentimeters(value).SquareMeters,
+        ["m2|m²"] = value => value,
+        ["in2|in²|sq in"] = value => UnitsNet.Area.FromSquareInches(value).SquareMeters,
+        ["ft2|ft²|sq ft"] = value => UnitsNet.Area.FromSquareFeet(value).SquareMeters,
+    });
+
+    /// <summary>Heat passing a wall for its area and difference of temperatures, kept in watt per square metre and kelvin; the R-value as sold is its inverse.</summary>
+    public static QuantityUnits Conductance { get; } = new("a conductance", false, "W/m2K or BTU/h ft2 °F; or as an R-value: m2K/W or h ft2 °F/BTU", new Dictionary<string, Func<double, double>>
+    {
+        ["w/m2k|w/m²k|w/(m2 k)|w/(m² k)|w/m2 k|w/m² k"] = value => value,
+        ["btu/h ft2 °f|btu/h ft2 f|btu/(h ft2 °f)|btu/(h ft2 f)"] = FromImperial,
+        ["m2k/w|m²k/w|m2 k/w|m² k/w"] = value => 1 / value,
+        ["h ft2 °f/btu|h ft2 f/btu|ft2 h °f/btu|ft2 h f/btu"] = value => FromImperial(1 / value),
+    });
+
+    /// <summary>Heat stored for an area and a difference of temperatures, kept in joule per square metre and kelvin.</summary>
+    public static QuantityUnits AreaHeatCapacity { get; } = new("a heat capacity", false, "kJ/m2K or BTU/ft2 °F", new Dictionary<string, Func<double, double>>
+    {
+        ["kj/m2k|kj/m²k|kj/m2 k|kj/m² k"] = value => 1000 * value,
+        ["btu/ft2 °f|btu/ft2 f"] = value => 3600 * FromImperial(value),
+    });
+
+    /// <summary>Water for its time, kept in kilogram per second.</summary>
+    public static QuantityUnits WaterRate { get; } = new("an amount of water a day", false, "L/day, kg/day or pints/day (US)", new Dictionary<string, Func<double, double>>
+    {
+        ["l/day|l/d|kg/day|kg/d"] = value => value / SecondsPerDay,
+        ["pints/day|pint/day|pt/day"] = value => UnitsNet.Volume.FromUsPints(value).Liters / SecondsPerDay,
+    });
+
+    /// <summary>Water for its energy, kept in kilogram per kilowatt hour.</summary>
+    public static QuantityUnits WaterPerEnergy { get; } = new("an amount of water for energy", false, "L/kWh, kg/kWh or pints/kWh (US)", new Dictionary<string, Func<double, double>>
+    {
+        ["l/kwh|kg/kwh"] = value => value,
+        ["pints/kwh|pint/kwh|pt/kwh"] = value => UnitsNet.Volume.FromUsPints(value).Liters,
+    });
+
     private readonly Dictionary<string, Func<double, double>> _bySpelling = spellings
         .SelectMany(unit => unit.Key.Split('|').Select(spelling => (spelling, unit.Value)))
         .ToDictionary(unit => unit.spelling, unit => unit.Value);
@@ -115,4 +180,7 @@ public sealed class QuantityUnits(string name, bool adds, string allowed, IReadO
     /// <summary>What a unit means, or null when it is none of these.</summary>
     internal Func<double, double>? Find(string unit) =>
         _bySpelling.GetValueOrDefault(string.Join(' ', unit.Split(' ', StringSplitOptions.RemoveEmptyEntries)).ToLowerInvariant());
+
+    // BTU for hour, square foot and °F.
+    private static double FromImperial(double value) => UnitsNet.HeatTransferCoefficient.FromBtusPerHourSquareFootDegreeFahrenheit(value).WattsPerSquareMeterKelvin;
 }
