@@ -1,4 +1,6 @@
 using Rickyard.Core.Boxes;
+using Rickyard.Core.Boxes.Changes;
+using Rickyard.Core.Boxes.Safety;
 using Rickyard.Core.Cases;
 using Rickyard.Core.Drying;
 using Rickyard.Core.Splits;
@@ -36,7 +38,10 @@ internal static class ChargeForecast
             AirEquilibrium = trace.AirEquilibrium,
             SurfaceShare = trace.SurfaceShare,
             Notes = [.. notes],
-            Charge = new(plan, trace.Series, trace.Use, trace.Limits, classes, trace.DripKilograms),
+            Charge = new(plan, trace.Series, trace.Use, trace.Limits, classes, trace.DripKilograms)
+            {
+                Changes = ChangeTrial.All(plan, charge, outside, drying.Days, SafetyLimits.LongContactCelsius, cancellation),
+            },
             Members = request.Members,
             Seed = request.Seed,
             ModelVersion = ModelVersion.Current,

@@ -1,3 +1,4 @@
+using Rickyard.Core.Boxes.Safety;
 using Rickyard.Core.Cases;
 using Rickyard.Core.Forecasting;
 using Rickyard.Core.Quantities;
@@ -20,6 +21,7 @@ internal static class ScheduleProblems
         problems.AddRange(Passed(drying, request));
         if (request.HighestCelsius < 25 && box.Plan.Box.Heater.Power > 0)
             problems.Add(new("highest", Invariant($"{request.HighestCelsius:0.#} °C is no warm box."), "Give 25 °C or more."));
+        if (box.Plan.Box.Heater.Power > 0 && SafetyLimits.Refusal(request.HighestCelsius, box.Plan.Box.Heater.Band, box.Plan.Override, "highest") is { } refusal) problems.Add(refusal);
         problems.AddRange(BelowReach(box.Plan, request));
         return problems;
     }
