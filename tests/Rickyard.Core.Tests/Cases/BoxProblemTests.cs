@@ -1,3 +1,5 @@
+using CsCheck;
+using Rickyard.Core.Boxes;
 using Rickyard.Core.Cases;
 using Rickyard.Core.Quantities;
 using Rickyard.Testing.Cases;
@@ -151,6 +153,16 @@ public sealed class BoxProblemTests
     }
 
     [Fact]
+    public void Text_changed_at_random_gives_a_case_or_problems_never_an_exception() =>
+        Gen.Select(Gen.Int[0, SampleBoxCase.Text.Length - 1], Gen.Int[0, 8], Gen.String[Gen.Char["{}[]\",:0123456789.-eE% °FabWkm/"], 0, 8]).Sample(change =>
+        {
+            var (at, cut, put) = change;
+            var text = SampleBoxCase.Text.Remove(at, Math.Min(cut, SampleBoxCase.Text.Length - at)).Insert(at, put);
+            var read = CaseReader.Read(text, "c.json");
+            return read.Value is null ? read.Problems.Count > 0 : IsSound(((BoxPeriod)read.Value.Periods[0]).Plan.Box);
+        });
+
+    [Fact]
     public void Whole_group_put_anywhere_as_a_text_or_number_is_told_without_an_exception()
     {
         foreach (var key in new[] { "inside", "walls", "heater", "fan", "vent", "leaks", "ambient", "dehumidifier", "sun", "stages", "temperature", "tariff", "override" })
@@ -162,6 +174,9 @@ public sealed class BoxProblemTests
     private static string InStage(string path, string? json) => path == "stages.0"
         ? SampleBoxCase.WithBox("stages", $$"""[ {{json}}, { "kind": "closed rest", "for": "3 days", "temperature": "70 °C" } ]""")
         : SampleBoxCase.WithBox(path, json);
+
+    private static bool IsSound(BoxDescription box) =>
+        box is { Volume: > 0, WallArea: > 0, WallConductance: > 0, WallHeatCapacity: > 0, Heater.Power: >= 0, Fan.Flow: > 0, LeakOpening: >= 0 } && box.Vent.Flow <= box.Fan.Flow && double.IsFinite(box.Fan.Speed);
 
     private static Problem Of(IReadOnlyList<Problem> problems, string field) => Assert.Single(problems, problem => problem.Field == field);
 }
