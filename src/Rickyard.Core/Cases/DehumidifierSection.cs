@@ -6,7 +6,7 @@ namespace Rickyard.Core.Cases;
 /// <summary>Reads a machine that condenses water out of the box.</summary>
 internal static class DehumidifierSection
 {
-    private const double PintsPerDay = 0.473176 / 86_400;
+    private const double PintsPerDay = 0.473176473 / 86_400;
 
     public static BoxDehumidifier? Read(CaseObject box, CaseFindings findings)
     {
@@ -18,6 +18,6 @@ internal static class DehumidifierSection
         return new(capacity, efficiency, machine.Quantity("humidity", BoxLimits.HumidityLimit));
     }
 
-    // ENERGY STAR dehumidifiers version 5.0, litres per kWh at 65 °F and 60 % relative humidity.
-    private static double LabelMinimum(double pintsPerDay) => pintsPerDay switch { <= 25 => 1.57, <= 50 => 1.80, _ => 3.30 };
+    // ENERGY STAR dehumidifiers version 5.0, litres per kWh at 65 °F and 60 % relative humidity; rounded, so that "25 pints/day" is 25.
+    private static double LabelMinimum(double pintsPerDay) => Math.Round(pintsPerDay, 3) switch { <= 25 => 1.57, <= 50 => 1.80, _ => 3.30 };
 }

@@ -23,6 +23,10 @@ public sealed partial class CaseGuideTests
     [InlineData("moisture"), InlineData("temperature"), InlineData("at"), InlineData("core"), InlineData("shell"), InlineData("end"), InlineData("steady"), InlineData("stages")]
     [InlineData("weather"), InlineData("file"), InlineData("normals"), InlineData("place"), InlineData("humidity"), InlineData("speed"), InlineData("for"), InlineData("cover")]
     [InlineData("sun"), InlineData("wind"), InlineData("rows"), InlineData("box"), InlineData("room"), InlineData("rest"), InlineData("split again"), InlineData("into"), InlineData("report every")]
+    [InlineData("charge"), InlineData("shelf"), InlineData("packing"), InlineData("inside"), InlineData("depth"), InlineData("walls"), InlineData("conductance"), InlineData("heat capacity")]
+    [InlineData("heater"), InlineData("power"), InlineData("thermostat band"), InlineData("radiant share"), InlineData("fuel"), InlineData("efficiency"), InlineData("fan"), InlineData("flow")]
+    [InlineData("vent"), InlineData("opening"), InlineData("leaks"), InlineData("ambient"), InlineData("dehumidifier"), InlineData("capacity"), InlineData("glazing"), InlineData("gain")]
+    [InlineData("over level"), InlineData("kind"), InlineData("tariff"), InlineData("electricity"), InlineData("gas"), InlineData("override")]
     public void Guide_explains_every_key(string key) => Assert.Contains($"`{key}`", Guide, StringComparison.Ordinal);
 
     [GeneratedRegex(@"```jsonc\n(?<text>.*?)```", RegexOptions.Singleline)]

@@ -24,12 +24,12 @@ public static class SampleCase
     /// <param name="json">The new value as JSON, or null to leave the key out.</param>
     public static string With(string path, string? json) => Change(Text, path, json);
 
-    /// <summary>A text of a case after a change.</summary>
+    /// <summary>A text of a case after a change; a number among the keys is a place in a list.</summary>
     public static string Change(string text, string path, string? json)
     {
         var root = JsonNode.Parse(text)!.AsObject();
         var keys = path.Split('.');
-        var group = keys.SkipLast(1).Aggregate(root, (at, key) => at[key]!.AsObject());
+        var group = keys.SkipLast(1).Aggregate((JsonNode)root, (at, key) => (int.TryParse(key, out var place) ? at[place] : at[key])!).AsObject();
         if (json is null) group.Remove(keys[^1]);
         else group[keys[^1]] = JsonNode.Parse(json);
         return root.ToJsonString();

@@ -1,5 +1,6 @@
 using NodaTime;
 using Rickyard.Store;
+using Rickyard.Testing.Cases;
 using Xunit;
 
 namespace Rickyard.Tests.Store;
@@ -46,6 +47,16 @@ public sealed class WeatherSourceTests : IDisposable
     {
         _folder.Write("empty.epw", "");
         Assert.Contains(why, new WeatherSource(_folder.Path).Read(new(file, place)).Problems[0].WhatIsWrong, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Weather_outside_a_box_is_read_from_the_folder_of_the_case_too()
+    {
+        _folder.Write("yard.csv", Hours(366 * 24));
+        var drying = SampleCase.Read(SampleBoxCase.WithBox("ambient", """{ "weather": { "file": "yard.csv" } }"""));
+        Assert.Equal(new("yard.csv", null), Assert.Single(new WeatherSource(_folder.Path).ReadAll(drying).Value!).Key);
+        var lost = SampleCase.Read(SampleBoxCase.WithBox("ambient", """{ "weather": { "file": "none.csv" } }"""));
+        Assert.Contains("no such file", Assert.Single(new WeatherSource(_folder.Path).ReadAll(lost).Problems).WhatIsWrong, StringComparison.Ordinal);
     }
 
     private static string Hours(int count) => "time,temperature_c,humidity_pct,wind_m_s,rain_mm\n" + string.Concat(Enumerable.Range(0, count)
