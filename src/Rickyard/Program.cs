@@ -13,4 +13,5 @@ return CommandLine.Run(args, screen,
     EmcCommand.Build(screen),
     AirCommand.Build(screen),
     SpeciesCommand.Build(screen),
+    HeatRecordCommand.Build(screen),
 ]);

@@ -8,13 +8,21 @@ namespace Rickyard.Core.Drying;
 /// <summary>
 /// Heat inside one split: conduction between cells, and at each face a surface temperature at which what the half cell behind it conducts equals convection,
 /// radiation and the heat of the water that evaporates or condenses there (physics.md, H5 to H7). Moisture and surface humidity are held
-/// during a step; <see cref="HeatedSplit"/> renews them between steps. Temperatures are in °C.
+/// during a step; <see cref="HeatedSplit"/> renews them between steps. What is walked through time is the heat of each cell, so that none is lost while free
+/// water melts (H8): heat per kg of dry wood over <paramref name="reference"/>, which is close to °C.
 /// </summary>
-internal sealed class HeatLaw(LaneGrid grid, LaneWood wood, AirSeries air, double pressure) : TransportLaw
+/// <param name="grid">Cells whose volumes are heat capacities at the start.</param>
+/// <param name="wood">The wood.</param>
+/// <param name="reference">Heat capacity of each cell at the start, thawed. [J kg⁻¹ K⁻¹]</param>
+/// <param name="air">Surroundings through time.</param>
+/// <param name="pressure">Air pressure. [Pa]</param>
+internal sealed class HeatLaw(LaneGrid grid, LaneWood wood, double[] reference, AirSeries air, double pressure) : TransportLaw
 {
     private const int MostIterations = 30;
     private readonly double[] _conductivity = new double[grid.Count], _surface = new double[grid.OuterCells.Length], _humidity = new double[grid.OuterCells.Length];
     private readonly double[] _surfaceMoisture = new double[grid.OuterCells.Length];
+    private readonly double[] _celsius = new double[grid.Count], _slope = new double[grid.Count];
+    private readonly HeatContent[] _content = new HeatContent[grid.Count];
     private StepAir _now;
     private double _radiative;
 
@@ -29,11 +37,19 @@ internal sealed class HeatLaw(LaneGrid grid, LaneWood wood, AirSeries air, doubl
         }
     }
 
-    /// <summary>Take moisture and surface humidity.</summary>
-    internal void Renew(ReadOnlySpan<double> moisture, ReadOnlySpan<double> temperature, ReadOnlySpan<double> surfaceHumidity)
+    /// <summary>Temperature of every cell at the state evaluated last. [°C]</summary>
+    internal ReadOnlySpan<double> Celsius => _celsius;
+
+    /// <summary>Take moisture and surface humidity, and write the state that keeps every temperature.</summary>
+    internal void Renew(ReadOnlySpan<double> moisture, ReadOnlySpan<double> surfaceHumidity, ReadOnlySpan<double> celsius, Span<double> state)
     {
-        for (var cell = 0; cell < _conductivity.Length; cell++)
-            _conductivity[cell] = WoodThermal.TransverseConductivity(wood.BasicDensity, moisture[cell], temperature[cell] + Temperature.IcePointKelvins);
+        for (var cell = 0; cell < _content.Length; cell++)
+        {
+            _conductivity[cell] = WoodThermal.TransverseConductivity(wood.BasicDensity, moisture[cell], celsius[cell] + Temperature.IcePointKelvins);
+            _content[cell] = HeatContent.Near(moisture[cell], celsius[cell]);
+            state[cell] = _content[cell].At(celsius[cell]) / reference[cell];
+        }
+
         surfaceHumidity.CopyTo(_humidity);
         for (var k = 0; k < _humidity.Length; k++) _surfaceMoisture[k] = Math.Min(moisture[grid.OuterCells[k]], 0.3);
     }
@@ -43,19 +59,25 @@ internal sealed class HeatLaw(LaneGrid grid, LaneWood wood, AirSeries air, doubl
     {
         _now = air.Mean(time, step);
         _radiative = _now.RadiantView * SurfaceTransfer.RadiativeCoefficient(SurfaceTransfer.WoodEmissivity, _now.Kelvins);
-        for (var k = 0; k < _surface.Length; k++) _surface[k] = state[grid.OuterCells[k]];
+        Evaluate(state);
+        for (var k = 0; k < _surface.Length; k++) _surface[k] = _celsius[grid.OuterCells[k]];
     }
 
     /// <inheritdoc/>
     public override void Evaluate(ReadOnlySpan<double> state)
     {
+        for (var cell = 0; cell < _celsius.Length; cell++)
+        {
+            var (celsius, slope) = _content[cell].Celsius(state[cell] * reference[cell]);
+            (_celsius[cell], _slope[cell]) = (celsius, slope * reference[cell]);
+        }
     }
 
     /// <inheritdoc/>
     public override void FaceFluxes(Axis axis, ReadOnlySpan<double> state, Span<double> flux)
     {
         int stride = grid.Stride(axis), n = state.Length - stride;
-        for (var i = 0; i < n; i++) flux[i] = Between(axis, i, stride) * (state[i + stride] - state[i]);
+        for (var i = 0; i < n; i++) flux[i] = Between(axis, i, stride) * (_celsius[i + stride] - _celsius[i]);
         flux[n..].Clear();
     }
 
@@ -63,7 +85,12 @@ internal sealed class HeatLaw(LaneGrid grid, LaneWood wood, AirSeries air, doubl
     public override void FaceSlopes(Axis axis, ReadOnlySpan<double> state, Span<double> next, Span<double> own)
     {
         int stride = grid.Stride(axis), n = Math.Max(0, state.Length - stride);
-        for (var i = 0; i < n; i++) next[i] = own[i] = Between(axis, i, stride);
+        for (var i = 0; i < n; i++)
+        {
+            var between = Between(axis, i, stride);
+            (next[i], own[i]) = (between * _slope[i + stride], between * _slope[i]);
+        }
+
         next[n..].Clear();
         own[n..].Clear();
     }
@@ -71,7 +98,7 @@ internal sealed class HeatLaw(LaneGrid grid, LaneWood wood, AirSeries air, doubl
     /// <inheritdoc/>
     public override void OuterFluxes(ReadOnlySpan<double> state, Span<double> flux, Span<double> slope)
     {
-        for (var k = 0; k < flux.Length; k++) (flux[k], slope[k]) = Solve(k, state[grid.OuterCells[k]]);
+        for (var k = 0; k < flux.Length; k++) (flux[k], slope[k]) = Solve(k, grid.OuterCells[k]);
     }
 
     private double Between(Axis axis, int cell, int stride)
@@ -80,11 +107,12 @@ internal sealed class HeatLaw(LaneGrid grid, LaneWood wood, AirSeries air, doubl
         return along * grid.Conductance(axis)[cell] * 0.5 * (_conductivity[cell] + _conductivity[cell + stride]);
     }
 
-    /// <summary>Heat out through a face and its slope by the cell's temperature. [W], [W K⁻¹]</summary>
-    private (double Flux, double Slope) Solve(int k, double cell)
+    /// <summary>Heat out through a face and its slope by the state of the cell behind it. [W], [W K⁻¹]</summary>
+    private (double Flux, double Slope) Solve(int k, int number)
     {
+        var cell = _celsius[number];
         var face = grid.Layout.OuterFaces[k];
-        var inside = _conductivity[grid.OuterCells[k]] * (face.Normal == Axis.Longitudinal ? WoodThermal.LongitudinalRatio : 1) * grid.OuterInverseDepths[k];
+        var inside = _conductivity[number] * (face.Normal == Axis.Longitudinal ? WoodThermal.LongitudinalRatio : 1) * grid.OuterInverseDepths[k];
         double surface = _surface[k], outside = 0;
         for (var iteration = 0; iteration < MostIterations; iteration++)
         {
@@ -96,7 +124,7 @@ internal sealed class HeatLaw(LaneGrid grid, LaneWood wood, AirSeries air, doubl
 
         _surface[k] = surface;
         var area = grid.OuterAreas[k];
-        return (area * inside * (cell - surface), area * inside * outside / (inside + outside));
+        return (area * inside * (cell - surface), area * inside * outside / (inside + outside) * _slope[number]);
     }
 
     /// <summary>Heat a face gives off at a surface temperature, and its slope. [W m⁻²], [W m⁻² K⁻¹]</summary>

@@ -21,7 +21,7 @@ public sealed record WaterMobility(double BasicDensity, double FreeWater)
     public const double FreeWaterAlongOverAcross = 10;
 
     /// <summary>Coldest temperature at which all free water is ice: sap freezes between 0 and about -2 °C. [°C]</summary>
-    private const double AllFrozenCelsius = -2;
+    public const double AllFrozenCelsius = -2;
 
     /// <summary>
     /// Free water in pores of the kind (D7). No hardwood value is published. The range of radiata pine above saturation, 1.6e-10 to 1.2e-7 m² s⁻¹

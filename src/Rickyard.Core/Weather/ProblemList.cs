@@ -22,7 +22,10 @@ internal sealed class ProblemList(string file)
     /// <summary>Adds what is wrong with the file as a whole.</summary>
     public void Add(string whatIsWrong, string whatToDo) => _problems.Add(new(file, whatIsWrong, whatToDo));
 
-    public Result<HourlyWeather> Failure() => ResultOf.Failure<HourlyWeather>(_hidden == 0
+    /// <summary>What is shown of them.</summary>
+    public IReadOnlyList<Problem> All => _hidden == 0
         ? _problems
-        : [.. _problems, new(file, $"{_hidden} more lines have like problems.", "Mend the file, or fetch it again.")]);
+        : [.. _problems, new(file, $"{_hidden} more lines have like problems.", "Mend the file, or fetch it again.")];
+
+    public Result<HourlyWeather> Failure() => ResultOf.Failure<HourlyWeather>(All);
 }

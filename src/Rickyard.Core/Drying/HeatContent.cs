@@ -1,0 +1,38 @@
+using Rickyard.Core.Air;
+using Rickyard.Core.Quantities;
+using Rickyard.Core.Wood;
+
+namespace Rickyard.Core.Drying;
+
+/// <summary>
+/// Heat held by moist wood as a function of its temperature, with the melting of its free water spread over <see cref="WaterMobility.AllFrozenCelsius"/> to 0 °C
+/// (physics.md, H8): three straight lines, so that it can be turned round exactly. Zero at 0 °C, thawed. Water in the cell walls does not freeze.
+/// </summary>
+/// <param name="Frozen">Heat capacity below melting, per kg of dry wood. [J kg⁻¹ K⁻¹]</param>
+/// <param name="Melting">The same within the melting range, heat of fusion included.</param>
+/// <param name="Thawed">The same above it.</param>
+internal readonly record struct HeatContent(double Frozen, double Melting, double Thawed)
+{
+    private const double Bottom = WaterMobility.AllFrozenCelsius;
+
+    /// <summary>Of wood near a temperature: capacities vary a little with it and are taken there.</summary>
+    /// <param name="moisture">[kg kg⁻¹]</param>
+    /// <param name="celsius">[°C]</param>
+    internal static HeatContent Near(double moisture, double celsius)
+    {
+        var thawed = WoodThermal.HeatCapacity(moisture, Math.Max(celsius, 0) + Temperature.IcePointKelvins);
+        var frozen = WoodThermal.HeatCapacity(moisture, Math.Min(celsius, Bottom) + Temperature.IcePointKelvins);
+        var free = Math.Max(0, moisture - FiberSaturation.OfHandbook);
+        return new(frozen, (frozen + thawed) / 2 + free * LatentHeat.OfFusion / -Bottom, thawed);
+    }
+
+    /// <summary>Heat above that of thawed wood at 0 °C. [J per kg of dry wood]</summary>
+    internal double At(double celsius) => celsius >= 0 ? Thawed * celsius
+        : celsius >= Bottom ? Melting * celsius
+        : Melting * Bottom + Frozen * (celsius - Bottom);
+
+    /// <summary>The inverse of <see cref="At"/>, with its slope. [°C], [K kg J⁻¹]</summary>
+    internal (double Celsius, double Slope) Celsius(double heat) => heat >= 0 ? (heat / Thawed, 1 / Thawed)
+        : heat >= Melting * Bottom ? (heat / Melting, 1 / Melting)
+        : (Bottom + (heat - Melting * Bottom) / Frozen, 1 / Frozen);
+}
