@@ -14,4 +14,5 @@ return CommandLine.Run(args, screen,
     AirCommand.Build(screen),
     SpeciesCommand.Build(screen),
     HeatRecordCommand.Build(screen),
+    WarmthCommand.Build(screen),
 ]);

@@ -15,7 +15,7 @@ internal readonly record struct HeatContent(double Frozen, double Melting, doubl
 {
     private const double Bottom = WaterMobility.AllFrozenCelsius;
 
-    /// <summary>Of wood near a temperature: capacities vary a little with it and are taken there.</summary>
+    /// <summary>Of wood whose capacities, which rise by a tenth to 60 °C, are taken near one temperature.</summary>
     /// <param name="moisture">[kg kg⁻¹]</param>
     /// <param name="celsius">[°C]</param>
     internal static HeatContent Near(double moisture, double celsius)

@@ -14,9 +14,10 @@ namespace Rickyard.Core.Drying;
 /// <param name="grid">Cells whose volumes are heat capacities at the start.</param>
 /// <param name="wood">The wood.</param>
 /// <param name="reference">Heat capacity of each cell at the start, thawed. [J kg⁻¹ K⁻¹]</param>
+/// <param name="startCelsius">Temperature at the start, at which heat capacities are taken. [°C]</param>
 /// <param name="air">Surroundings through time.</param>
 /// <param name="pressure">Air pressure. [Pa]</param>
-internal sealed class HeatLaw(LaneGrid grid, LaneWood wood, double[] reference, AirSeries air, double pressure) : TransportLaw
+internal sealed class HeatLaw(LaneGrid grid, LaneWood wood, double[] reference, double startCelsius, AirSeries air, double pressure) : TransportLaw
 {
     private const int MostIterations = 30;
     private readonly double[] _conductivity = new double[grid.Count], _surface = new double[grid.OuterCells.Length], _humidity = new double[grid.OuterCells.Length];
@@ -46,7 +47,7 @@ internal sealed class HeatLaw(LaneGrid grid, LaneWood wood, double[] reference, 
         for (var cell = 0; cell < _content.Length; cell++)
         {
             _conductivity[cell] = WoodThermal.TransverseConductivity(wood.BasicDensity, moisture[cell], celsius[cell] + Temperature.IcePointKelvins);
-            _content[cell] = HeatContent.Near(moisture[cell], celsius[cell]);
+            _content[cell] = HeatContent.Near(moisture[cell], startCelsius);
             state[cell] = _content[cell].At(celsius[cell]) / reference[cell];
         }
 

@@ -46,7 +46,7 @@ public sealed class HeatedSplit
         _celsius = [.. Enumerable.Repeat(celsius, grid.Count)];
         double[] reference = [.. _waterDriver.Stepper.State.Select(cell => HeatContent.Near(cell, celsius).Thawed)];
         var cells = _grid.ForHeat([.. reference.Select(capacity => wood.BasicDensity * capacity)]);
-        _heat = new(cells, wood, reference, air, pressure);
+        _heat = new(cells, wood, reference, celsius, air, pressure);
         _heatDriver = new(cells, _heat, new(HeatTolerance, 0, 1, LongestTurn, AllowNegative: true));
         var total = grid.Volumes.Sum();
         _volumeShare = [.. grid.Volumes.Select(volume => volume / total)];

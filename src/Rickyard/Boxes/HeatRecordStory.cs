@@ -22,7 +22,7 @@ internal static class HeatRecordStory
         screen.Gap();
         screen.Bullets(record.Findings.Select(finding => Sentence(record, finding)));
         screen.Gap();
-        screen.Paragraph(record.Log.IsPredicted ? "This is a forecast of the slowest core of each class, one value a minute, to plan by. It is no record: published heating times are met within 20 % as a rule and 40 % at worst." : Fitness(record));
+        screen.Paragraph(record.Log.IsPredicted ? "This is a forecast of the slowest core of each class, one value a minute, to plan by. It is no record: published heating times are met within about 10 % as a rule and a quarter at worst." : Fitness(record));
         if (!record.Log.IsPredicted) screen.Bullets(Shortcomings(record.Fitness));
         if (record.Log.Notes.Count > 0) screen.Bullets(record.Log.Notes);
         screen.Gap();

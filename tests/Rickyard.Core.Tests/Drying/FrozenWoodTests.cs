@@ -32,7 +32,7 @@ public sealed class FrozenWoodTests
     public void Slab_thaws_as_in_the_solution_of_Neumann(double face, bool asForecast)
     {
         const double moisture = 0.9, thickness = 0.04;
-        var content = HeatContent.Near(moisture, face / 2);
+        var content = HeatContent.Near(moisture, -2);
         var stefan = content.Thawed * face / (content.At(0) - content.At(-2));
         var lambda = Brent.FindRoot(l => l * Math.Exp(l * l) * SpecialFunctions.Erf(l) - stefan / Math.Sqrt(Math.PI), 0, 3);
         var diffusivity = WoodThermal.TransverseConductivity(Density, moisture, Temperature.IcePointKelvins + face / 2) / (Density * content.Thawed);

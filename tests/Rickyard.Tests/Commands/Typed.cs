@@ -15,7 +15,7 @@ internal static class Typed
         var screen = new Screen(output, error, 100);
         var code = CommandLine.Run(
             arguments, screen,
-            [DryCommand.Build(screen, engine, new InventedPicture()), EmcCommand.Build(screen), AirCommand.Build(screen), SpeciesCommand.Build(screen)]);
+            [DryCommand.Build(screen, engine, new InventedPicture()), EmcCommand.Build(screen), AirCommand.Build(screen), SpeciesCommand.Build(screen), HeatRecordCommand.Build(screen), WarmthCommand.Build(screen)]);
         return new(code, output.ToString(), error.ToString());
     }
 }

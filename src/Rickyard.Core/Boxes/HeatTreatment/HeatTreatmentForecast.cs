@@ -8,7 +8,7 @@ namespace Rickyard.Core.Boxes.HeatTreatment;
 
 /// <summary>
 /// Predicts the log that sensors in the slowest cores of a charge would write: for each class its largest piece with heat as a field, the coldest cell every
-/// minute. Published heating times are met within 20 % as a rule and 40 % at worst (docs/engine-checks.md), and wood conducts up to 20 % better or
+/// minute. Published heating times are met within about 10 % as a rule and a quarter at worst (docs/engine-checks.md), and wood conducts up to 20 % better or
 /// worse than the formula: a forecast to plan by, no record.
 /// </summary>
 public static class HeatTreatmentForecast
