@@ -8,8 +8,10 @@ namespace Rickyard.Core.Boxes;
 /// <param name="FromDew">Of dew that runs off again. [W]</param>
 /// <param name="Convective">[W K⁻¹]</param>
 /// <param name="Radiative">[W K⁻¹]</param>
+/// <param name="Stiffness">What one kelvin more would take, stored over the step and given back to air and walls. [W K⁻¹]</param>
 internal readonly record struct BodyHeat(
-    double Kelvins, double FromAir, double FromWalls, double FromElement, double FromDew, double Convective, double Radiative)
+    double Kelvins, double FromAir, double FromWalls, double FromElement, double FromDew, double Convective, double Radiative,
+    double Stiffness)
 {
     internal double Total => FromAir + FromWalls + FromElement + FromDew;
 }

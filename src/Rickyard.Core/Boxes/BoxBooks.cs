@@ -21,7 +21,13 @@ internal sealed class BoxBooks
     /// <summary>Heat taken by the walls. [J]</summary>
     internal double ToWalls { get; private set; }
 
-    /// <summary>Of that, gone outside. [J]</summary>
+    /// <summary>Of that, from vapour that condensed on them. [J]</summary>
+    internal double OnWalls { get; private set; }
+
+    /// <summary>Given back by vapour that was taken out or ran off the wood as dew. [J]</summary>
+    internal double Returned { get; private set; }
+
+    /// <summary>Of what the walls took, gone outside. [J]</summary>
     internal double ThroughWalls { get; private set; }
 
     /// <summary>Heat content of air that left, less that of air that came in. [J]</summary>
@@ -54,6 +60,8 @@ internal sealed class BoxBooks
         Dehumidifier += step * heat.Exchange.DehumidifierPower;
         ToCharge += step * heat.ToCharge;
         ToWalls += step * heat.ToWalls;
+        OnWalls += step * heat.OnWalls;
+        Returned += step * heat.Returned;
         ThroughWalls += step * heat.ThroughWalls;
         Aired += step * (heat.AirOut - heat.AirIn);
         Drained += step * heat.Drained;

@@ -94,16 +94,16 @@ internal sealed class BoxRun
             var until = toDay * SecondsPerDay;
             for (var i = 0; i < _bodies.Length; i++) until = Math.Min(until, BinTime(i));
             if (until > _solver.Time) Step(until, setting);
-            for (var i = 0; i < _bodies.Length; i++) BinWhenDue(i, setting);
+            for (var i = 0; i < _bodies.Length; i++) BinWhenDue(i);
         }
     }
 
     private double BinTime(int body) => !_solver.IsBinned(body) && _bodies[body].Class.PullDay is { } day && day * SecondsPerDay > _solver.Time ? day * SecondsPerDay : double.PositiveInfinity;
 
-    private void BinWhenDue(int body, BoxSetting setting)
+    private void BinWhenDue(int body)
     {
         if (_solver.IsBinned(body) || _bodies[body].Class.PullDay is not { } day || _solver.Time < day * SecondsPerDay - 1e-6) return;
-        _solver.Bin(body, double.IsFinite(setting.SetKelvins) ? setting.SetKelvins : _solver.Air.Kelvins);
+        _solver.Bin(body);
         _solver.Restart();
     }
 
@@ -156,9 +156,8 @@ internal sealed class BoxRun
     private EnergyUse Use()
     {
         var books = _solver.Books;
-        var wood = _bodies.Sum(body => body.Warmed);
-        return new(
-            books.ToCharge - wood, wood, books.ToWalls, books.In - books.ToCharge - books.ToWalls, books.Heater, books.Fan, books.Dehumidifier, books.Sun);
+        double wood = _bodies.Sum(body => body.Warmed), water = books.ToCharge - wood - books.Returned, walls = books.ToWalls - books.OnWalls;
+        return new(water, wood, walls, books.In - water - wood - walls, books.Heater, books.Fan, books.Dehumidifier, books.Sun);
     }
 
     private (double Water, double Heat) Unclosed()

@@ -24,18 +24,16 @@ internal sealed class BoxSolver
     private readonly BoxFlows _flows;
     private readonly ChargeBody[] _bodies;
     private readonly bool[] _binned;
-    private readonly double[] _binKelvins;
     private readonly StepControl _control;
     private readonly StepSize _size;
     private readonly HeatBooks _heat;
-    private readonly (double Given, double Keeping)[] _given;
-    private double _rise, _moistening, _before;
-    private bool _opened;
+    private double _rise, _moistening;
+    private StepContext _pending;
 
     internal BoxSolver(BoxFlows flows, IReadOnlyList<ChargeBody> bodies, in Outside outside, StepControl control)
     {
         (_flows, _bodies, _control, _size) = (flows, [.. bodies], control, new(control));
-        (_binned, _binKelvins, _given) = (new bool[bodies.Count], new double[bodies.Count], new (double, double)[bodies.Count]);
+        _binned = new bool[bodies.Count];
         _heat = new(flows, _bodies);
         Air = BoxAir.Of(outside, flows.Box.Volume, flows.Pressure);
         Met = new StepAir[bodies.Count];
@@ -58,12 +56,12 @@ internal sealed class BoxSolver
 
     /// <summary>Water in air, and heat in air and walls and charge, as functions of their state. [kg], [J]</summary>
     internal (double Water, double Heat) Held =>
-        (Air.Vapor, Air.Enthalpy + WallStores * Air.WallKelvins + _bodies.Where((_, i) => !_binned[i]).Sum(body => body.HeatAt(body.Read().Mean, body.Kelvins)));
+        (Air.Vapor, Air.Enthalpy + WallStores * Air.WallKelvins + _bodies.Sum(body => body.HeatAt(body.Read().Mean, body.Kelvins)));
 
     private double WallStores => _flows.Box.WallArea * _flows.Box.WallHeatCapacity;
 
-    /// <summary>Take a class out of the stream of air and close it up in a bin at a temperature. [K]</summary>
-    internal void Bin(int body, double kelvins) => (_binned[body], _binKelvins[body]) = (true, kelvins);
+    /// <summary>Take a class out of the stream of air and close it up in a bin that stands in the box.</summary>
+    internal void Bin(int body) => _binned[body] = true;
 
     /// <summary>Whether a class is closed up.</summary>
     internal bool IsBinned(int body) => _binned[body];
@@ -94,42 +92,51 @@ internal sealed class BoxSolver
         }
     }
 
-    private StepContext _pending;
-
     private double TryInBox(double step, in Outside outside, BoxSetting setting, out StepContext context)
     {
         var wallFilm = _flows.WallFilm(Air.Kelvins);
         var area = _bodies.Where((_, i) => !_binned[i]).Sum(body => body.Area);
         var view = area > 0 ? Math.Min(1, StackOverBox * _flows.Box.WallArea / area) : 1;
         var (kelvins, vapor, charge, radiant) = Settle(step, outside, setting, wallFilm, area, view);
-        StepBins(step);
-        double given = 0, keeping = 0;
-        for (var i = 0; i < _bodies.Length; i++)
-        {
-            if (_binned[i]) continue;
-            _given[i] = _bodies[i].Step(step);
-            (given, keeping) = (given + _given[i].Given, keeping + _given[i].Keeping);
-        }
-
+        var (given, keeping) = StepBodies(step);
         var balance = new VaporBalance(_flows, Air, outside, setting, step, kelvins, wallFilm, given / step - charge.Drip, -keeping / step, vapor);
         var closed = balance.Solve();
         var exchange = balance.Exchange(closed);
-        double water = 0, carried = 0;
-        for (var i = 0; i < _bodies.Length; i++)
-        {
-            if (_binned[i]) continue;
-            _bodies[i].Fill(closed - vapor);
-            water += _bodies[i].Given;
-            carried += _bodies[i].Given * BoxHeat.OfVapor(_bodies[i].SettledKelvins);
-        }
-
+        var (water, carried) = Fill(closed - vapor);
         var after = Air with
         {
             DryAir = Air.DryAir + step * (exchange.In - exchange.Out),
             Vapor = Air.Vapor + water + step * (exchange.VaporGain - charge.Drip),
         };
-        context = new(Air, after, outside, setting, exchange, kelvins, _rise, wallFilm, charge.ToWalls, charge.ToWallsKelvins, radiant, view, carried, charge.Drip, _binned);
+        context = new(Air, after, outside, setting, exchange, kelvins, _rise, wallFilm, radiant, view, carried, charge.Drip, _binned);
         return after.Vapor > 0 ? Error() : double.NaN;
+    }
+
+    /// <summary>All classes take the step; what they give off together and how much less per vapour pressure of the box. [kg], [kg Pa⁻¹]</summary>
+    private (double Given, double Keeping) StepBodies(double step)
+    {
+        double given = 0, keeping = 0;
+        for (var i = 0; i < _bodies.Length; i++)
+        {
+            var (gives, keeps) = _bodies[i].Step(step);
+            (given, keeping) = (given + gives, _binned[i] ? keeping : keeping + keeps);
+        }
+
+        return (given, keeping);
+    }
+
+    /// <summary>Let the box fill by a vapour pressure; the water all classes gave off then, and the heat content of it as vapour. [kg], [J]</summary>
+    private (double Water, double Heat) Fill(double vapor)
+    {
+        double water = 0, heat = 0;
+        for (var i = 0; i < _bodies.Length; i++)
+        {
+            if (_binned[i]) _bodies[i].SettleWater(); else _bodies[i].Fill(vapor);
+            water += _bodies[i].Given;
+            heat += _bodies[i].Given * BoxHeat.OfVapor(_bodies[i].SettledKelvins);
+        }
+
+        return (water, heat);
     }
 
     /// <summary>Air, faces and temperatures of all classes settled together at the moisture of the step's start.</summary>
@@ -160,7 +167,13 @@ internal sealed class BoxSolver
         var settled = true;
         for (var i = 0; i < _bodies.Length; i++)
         {
-            if (_binned[i]) continue;
+            if (_binned[i])
+            {
+                _bodies[i].BeginAlone(step, Met[i] = _bodies[i].AirInBin(kelvins));
+                _bodies[i].AddInBinTo(ref charge, step);
+                continue;
+            }
+
             var place = StepContext.Position(_bodies[i].Class.Shelf);
             var air = _bodies[i].AirIn(kelvins + place * _rise, Math.Max(0, vapor - place * _moistening), wall, radiant, view, _flows.Box.Fan.Speed);
             if (first) _bodies[i].Begin(air); else _bodies[i].Meet(air);
@@ -182,27 +195,6 @@ internal sealed class BoxSolver
         _moistening = 0.5 * (_moistening + Math.Max(0, evaporated) * AirConstants.VaporGasConstant * kelvins / flow);
     }
 
-    private void StepBins(double step)
-    {
-        for (var i = 0; i < _bodies.Length; i++)
-        {
-            if (!_binned[i]) continue;
-            Met[i] = _bodies[i].AirInBin(_binKelvins[i]);
-            SettleAlone(_bodies[i], Met[i], step);
-        }
-    }
-
-    private static void SettleAlone(ChargeBody body, in StepAir air, double step)
-    {
-        body.Begin(air);
-        for (var round = 0; round < MostRounds && !body.Settle(step); round++)
-        {
-        }
-
-        body.Step(step);
-        body.SettleWater();
-    }
-
     private double Error()
     {
         double worst = 0;
@@ -220,28 +212,20 @@ internal sealed class BoxSolver
     {
         var heat = _heat.CloseStep(step, context);
         Books.Add(step, heat);
-        for (var i = 0; i < _bodies.Length; i++)
-        {
-            if (_binned[i]) _bodies[i].AcceptInBin();
-            else _bodies[i].Accept(step, _heat.Heats[i]);
-        }
-
+        for (var i = 0; i < _bodies.Length; i++) _bodies[i].Accept(step, _heat.Heats[i]);
         Air = context.After with { Kelvins = heat.AirKelvins, WallKelvins = Air.WallKelvins + step * (heat.ToWalls - heat.ThroughWalls) / WallStores };
-        _before = heat.Heater;
-        _opened = false;
     }
-
-    /// <summary>Heat the heater gave in the last step. [W]</summary>
-    internal double HeaterNow => _before;
 
     private double TryInTheOpen(double step, in Outside outside)
     {
-        StepBins(step);
         for (var i = 0; i < _bodies.Length; i++)
         {
-            if (_binned[i]) continue;
-            Met[i] = _bodies[i].AirIn(outside.Kelvins, outside.VaporPressure, outside.Kelvins, 0, 1, SurfaceTransfer.StillIndoorSpeed);
-            SettleAlone(_bodies[i], Met[i], step);
+            Met[i] = _binned[i]
+                ? _bodies[i].AirInBin(outside.Kelvins)
+                : _bodies[i].AirIn(outside.Kelvins, outside.VaporPressure, outside.Kelvins, 0, 1, SurfaceTransfer.StillIndoorSpeed);
+            _bodies[i].BeginAlone(step, Met[i]);
+            _bodies[i].Step(step);
+            _bodies[i].SettleWater();
         }
 
         return Error();
@@ -249,27 +233,20 @@ internal sealed class BoxSolver
 
     private void AcceptInTheOpen(double step, in Outside outside)
     {
-        if (!_opened) LeaveOpen(outside);
+        LeaveOpen(outside);
         for (var i = 0; i < _bodies.Length; i++)
         {
-            if (_binned[i])
-            {
-                _bodies[i].AcceptInBin();
-                continue;
-            }
-
-            var heat = _bodies[i].HeatIn(step, outside.Kelvins, outside.Kelvins, 0, 1);
+            var heat = _binned[i] ? _bodies[i].HeatInBin(step, outside.Kelvins) : _bodies[i].HeatIn(step, outside.Kelvins, outside.Kelvins, 0, 1);
             Books.AddInTheOpen(step * heat.Total, _bodies[i].Given, _bodies[i].Given * BoxHeat.OfVapor(_bodies[i].SettledKelvins));
             _bodies[i].Accept(step, heat);
         }
-
-        _before = 0;
     }
 
+    /// <summary>The emptied box takes the state of outside.</summary>
     private void LeaveOpen(in Outside outside)
     {
         var open = BoxAir.Of(outside, _flows.Box.Volume, _flows.Pressure);
         Books.AddOpened(WallStores * (Air.WallKelvins - open.WallKelvins), Air.Enthalpy - open.Enthalpy, Air.Vapor - open.Vapor);
-        (Air, _opened) = (open, true);
+        Air = open;
     }
 }

@@ -13,6 +13,8 @@ internal sealed class ChargeBody
     /// <summary>Air that passes wood closed up in a bin: next to none. [m³ s⁻¹ m⁻²]</summary>
     private const double ClosedUp = 1e-9;
 
+    private const int MostSettling = 25;
+
     private readonly LaneGrid _grid;
     private readonly SplitLaw _law;
     private readonly ImplicitStepper _stepper;
@@ -98,6 +100,15 @@ internal sealed class ChargeBody
     internal StepAir AirInBin(double kelvins) => new(
         kelvins, 0.5 * SaturationPressure.OverWater(kelvins), 1, 1, SurfaceTransfer.StillAir(Grid.Split.SurfaceDiameter, kelvins, _pressure), 0, 0, 0, ClosedUp);
 
+    /// <summary>Begin a step alone in some air, settled with it.</summary>
+    internal void BeginAlone(double step, in StepAir air)
+    {
+        Begin(air);
+        for (var round = 0; round < MostSettling && !Settle(step); round++)
+        {
+        }
+    }
+
     /// <summary>Begin a step in some air.</summary>
     internal void Begin(in StepAir air) => _law.Begin(air, _stepper.State);
 
@@ -106,6 +117,15 @@ internal sealed class ChargeBody
 
     /// <summary>The air has turned out otherwise.</summary>
     internal void Meet(in StepAir air) => _law.Meet(air);
+
+    /// <summary>Add how all pieces, closed up in a bin, answer to the warmth of the box; their vapour stays with them.</summary>
+    internal void AddInBinTo(ref ChargeResponse charge, double step)
+    {
+        var convective = BinConductance(_law.Air.Kelvins);
+        var stores = DryMass * WoodEnthalpy.Capacity(Mean, Kelvins) / step;
+        charge.Heat += convective * stores / (stores + convective) * (_law.Air.Kelvins - Kelvins);
+        charge.HeatByAir += convective * stores / (stores + convective);
+    }
 
     /// <summary>Add how all pieces answer to the air of the box.</summary>
     internal void AddTo(ref ChargeResponse charge, double step)
@@ -162,35 +182,37 @@ internal sealed class ChargeBody
     {
         double area = Area, convective = area / Class.ExposedShare * _law.Air.ConvectiveCoefficient;
         var radiative = area * view * SurfaceTransfer.RadiativeCoefficient(SurfaceTransfer.WoodEmissivity, airKelvins);
-        double moisture = _nextMean, wetting = _nextWetting, kelvins = SettledKelvins, leaving = Given * BoxHeat.OfVapor(SettledKelvins);
-        for (var round = 0; round < 30; round++)
-        {
-            var gain = convective * (airKelvins - kelvins) + radiative * (wallKelvins - kelvins) + radiantPerArea * area + Drip * BoxHeat.OfCondensing(airKelvins);
-            var excess = DryMass * (WoodEnthalpy.Sensible(moisture, kelvins) - wetting) - Heat + leaving - step * gain;
-            var change = excess / (DryMass * WoodEnthalpy.Capacity(moisture, kelvins) + step * (convective + radiative));
-            kelvins -= Math.Clamp(change, -30, 30);
-            if (Math.Abs(change) < 1e-9) break;
-        }
-
-        return new(kelvins, convective * (airKelvins - kelvins), radiative * (wallKelvins - kelvins), radiantPerArea * area, Drip * BoxHeat.OfCondensing(airKelvins), convective, radiative);
+        return Heated(step, new(0, 0, 0, radiantPerArea * area, Drip * BoxHeat.OfCondensing(airKelvins), convective, radiative, 0), airKelvins, wallKelvins);
     }
+
+    /// <summary>The same closed up in a bin in the box, whose lid and sides the heat reaches as radiation would.</summary>
+    internal BodyHeat HeatInBin(double step, double airKelvins) => Heated(step, new(0, 0, 0, 0, 0, BinConductance(airKelvins), 0, 0), airKelvins, airKelvins);
+
+    private BodyHeat Heated(double step, BodyHeat given, double airKelvins, double wallKelvins)
+    {
+        var (convective, radiative) = (given.Convective, given.Radiative);
+        var known = Heat - Given * BoxHeat.OfVapor(SettledKelvins) + step * (convective * airKelvins + radiative * wallKelvins + given.Total);
+        var content = new WoodHeat(_nextMean, DryMass, _nextWetting, step * (convective + radiative));
+        var kelvins = content.KelvinsAt(known, SettledKelvins);
+        return given with
+        {
+            Kelvins = kelvins,
+            FromAir = convective * (airKelvins - kelvins),
+            FromWalls = radiative * (wallKelvins - kelvins),
+            Stiffness = content.Slope(kelvins) / step,
+        };
+    }
+
+    private double BinConductance(double kelvins) => _law.Body(0).Area * Count * SurfaceTransfer.RadiativeCoefficient(SurfaceTransfer.WoodEmissivity, kelvins);
 
     /// <summary>Accept the step with the heat found for it.</summary>
     internal void Accept(double step, in BodyHeat heat)
     {
         Heat += step * heat.Total - Given * BoxHeat.OfVapor(SettledKelvins);
         Book();
-        Kelvins = Inverse(Mean, heat.Kelvins);
+        Kelvins = new WoodHeat(_nextMean, DryMass, _nextWetting, 0).KelvinsAt(Heat, heat.Kelvins);
         _law.Accept();
         _law.SetCelsius(Kelvins - Temperature.IcePointKelvins);
-    }
-
-    /// <summary>Accept a step in a bin, whose heat is nobody's.</summary>
-    internal void AcceptInBin()
-    {
-        Book();
-        _law.Accept();
-        (Kelvins, Heat) = (SettledKelvins, HeatAt(Mean, SettledKelvins));
     }
 
     /// <summary>Read the typical split.</summary>
@@ -235,19 +257,5 @@ internal sealed class ChargeBody
         TensorPrimitives.Max(moisture, 0.0, _work);
         HeatOfSorption.OfWetting(_work, _work);
         return TensorPrimitives.Dot<double>(_share, _work);
-    }
-
-    /// <summary>Temperature at which the heat content is what is booked. [K]</summary>
-    private double Inverse(double mean, double kelvins)
-    {
-        var wetting = _nextWetting;
-        for (var round = 0; round < 30; round++)
-        {
-            var change = (DryMass * (WoodEnthalpy.Sensible(mean, kelvins) - wetting) - Heat) / (DryMass * WoodEnthalpy.Capacity(mean, kelvins));
-            kelvins -= Math.Clamp(change, -30, 30);
-            if (Math.Abs(change) < 1e-11) break;
-        }
-
-        return kelvins;
     }
 }

@@ -9,16 +9,14 @@ namespace Rickyard.Core.Boxes;
 /// <param name="Kelvins">Temperature of the air as the charge met it. [K]</param>
 /// <param name="Rise">By how much air is warmer on the warm shelf than on the cool one. [K]</param>
 /// <param name="WallFilm">[W m⁻² K⁻¹]</param>
-/// <param name="ToWalls">Radiation between walls and wood. [W K⁻¹]</param>
-/// <param name="ToWallsKelvins">The same times the temperature of the wood. [W]</param>
 /// <param name="RadiantPerArea">From the heater on the faces. [W m⁻²]</param>
 /// <param name="View">Part of what the faces see that is wall.</param>
 /// <param name="VaporHeat">Heat content of the vapour the charge gave off, over the step, dew taken away. [J]</param>
 /// <param name="DripOfWood">Dew that runs off the wood. [kg s⁻¹]</param>
 /// <param name="Binned">Whether each class is in a closed bin.</param>
 internal readonly record struct StepContext(
-    BoxAir Before, BoxAir After, Outside Outside, BoxSetting Setting, BoxExchange Exchange, double Kelvins, double Rise, double WallFilm, double ToWalls,
-    double ToWallsKelvins, double RadiantPerArea, double View, double VaporHeat, double DripOfWood, bool[] Binned)
+    BoxAir Before, BoxAir After, Outside Outside, BoxSetting Setting, BoxExchange Exchange, double Kelvins, double Rise, double WallFilm,
+    double RadiantPerArea, double View, double VaporHeat, double DripOfWood, bool[] Binned)
 {
     internal bool InBin(int body) => Binned[body];
 

@@ -5,7 +5,7 @@ namespace Rickyard.Core.Wood;
 
 /// <summary>
 /// Heat content of moist wood as a function of state: zero for oven-dry wood and liquid water at 0 °C, apart from the heat of wetting that bound water has already
-/// given off (physics.md, eq. W8). Its slope by temperature is <see cref="WoodThermal.HeatCapacity"/>, and in the kelvin below 0 °C the melting of free water.
+/// given off (physics.md, eq. W7b). Its slope by temperature is <see cref="WoodThermal.HeatCapacity"/>, and in the kelvin below 0 °C the melting of free water.
 /// </summary>
 public static class WoodEnthalpy
 {

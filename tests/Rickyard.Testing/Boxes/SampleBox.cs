@@ -51,10 +51,20 @@ internal static class SampleBox
         }, pieces, shelf, 0.8);
     }
 
-    /// <summary>Run it, reports evenly spread.</summary>
-    internal static BoxTrace Run(BoxPlan plan, IReadOnlyList<ChargeClass> charge, double days, int reports = 14, GridResolution? resolution = null, StepControl? control = null)
+    /// <summary>A box with no air of its own going in or out: no vent, no leaks.</summary>
+    internal static BoxDescription Shut(this BoxDescription box) => box with { Vent = BoxVent.Shut, LeakOpening = 0 };
+
+    /// <summary>Oven-dry mass of all pieces of a class. [kg]</summary>
+    internal static double DryMass(this ChargeClass charged) => charged.Pieces * charged.Wood.Split.Volume * charged.Wood.BasicDensity;
+
+    /// <summary>Run it in steady air outside, reports evenly spread.</summary>
+    internal static BoxTrace Run(BoxPlan plan, IReadOnlyList<ChargeClass> charge, double days, int reports = 14, GridResolution? resolution = null, StepControl? control = null) =>
+        Run(plan, charge, OutsideSeries.Steady(plan.Ambient.Celsius, plan.Ambient.RelativeHumidity), days, reports, resolution, control);
+
+    /// <summary>Run it in any air outside.</summary>
+    internal static BoxTrace Run(
+        BoxPlan plan, IReadOnlyList<ChargeClass> charge, OutsideSeries outside, double days, int reports = 14, GridResolution? resolution = null, StepControl? control = null)
     {
-        var outside = OutsideSeries.Steady(plan.Ambient.Celsius, plan.Ambient.RelativeHumidity);
         double[] times = [.. Enumerable.Range(0, reports + 1).Select(i => days * i / reports)];
         return new BoxRun(plan, charge, outside, times, resolution ?? GridResolution.Default, control ?? StepControl.Forecast).Run(new HashSet<int>(), CancellationToken.None);
     }

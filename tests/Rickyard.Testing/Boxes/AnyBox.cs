@@ -1,0 +1,86 @@
+using CsCheck;
+using NodaTime;
+using Rickyard.Core.Boxes;
+using Rickyard.Core.Cases;
+using Rickyard.Core.Wood;
+using Rickyard.Testing.Drying;
+
+namespace Rickyard.Testing.Boxes;
+
+/// <summary>Random boxes with random charges, schedules and weather.</summary>
+/// <param name="Plan">Box and stages.</param>
+/// <param name="Charge">Classes.</param>
+/// <param name="InWeather">Whether the air outside is that of a winter in Iowa instead of steady.</param>
+internal sealed record AnyBox(BoxPlan Plan, IReadOnlyList<ChargeClass> Charge, bool InWeather)
+{
+    private static readonly Gen<BoxVent> Vents = Gen.Select(
+        Gen.Double[0, 0.01], Gen.Double[0, 0.01], Gen.Double[0.1, 0.9], Gen.Int[0, 3],
+        (flow, opening, humidity, kind) => kind switch
+        {
+            0 => BoxVent.Shut,
+            1 => new BoxVent(flow, 0, null),
+            2 => new BoxVent(0, opening, null),
+            _ => new BoxVent(flow, opening, humidity),
+        });
+
+    private static readonly Gen<BoxHeater> Heaters = Gen.Select(
+        Gen.Double[0, 4000], Gen.Double[0.5, 8], Gen.Double[0, 0.8], Gen.Bool, (power, band, radiant, none) => new BoxHeater(none ? 0 : power, band, radiant, HeaterFuel.Gas, 0.8));
+
+    private static readonly Gen<BoxFan> Fans = Gen.Select(
+        Gen.Double[0, 3], Gen.Double[0, 0.3], Gen.Double[0, 100], Gen.Bool, (speed, flow, power, none) => none ? new BoxFan(0, 0, 0) : new BoxFan(speed, flow, power));
+
+    private static readonly Gen<BoxDehumidifier?> Dehumidifiers = Gen.Select(
+        Gen.Double[0.1, 1], Gen.Double[1, 3], Gen.Double[0.2, 0.8], Gen.Int[0, 2],
+        (capacity, efficiency, humidity, kind) => kind == 0 ? null : new BoxDehumidifier(capacity / 3600, efficiency, kind == 1 ? null : humidity));
+
+    private static readonly Gen<BoxSun?> Suns = Gen.Select(
+        Gen.Double[0.2, 3], Gen.Double[0.4, 0.9], Gen.Double[2, 7], Gen.Bool, (area, gain, loss, none) => none ? null : new BoxSun(area, gain, loss, 1.2));
+
+    private static readonly Gen<BoxDescription> Boxes = Gen.Select(
+        Gen.Select(Gen.Double[0.2, 8], Gen.Double[0.2, 8], Gen.Double[500, 30000], Gen.Double[0, 0.004]), Heaters, Fans, Vents, Dehumidifiers, Suns,
+        (walls, heater, fan, vent, dehumidifier, sun) => new BoxDescription
+        {
+            Volume = walls.Item1,
+            WallArea = 6 * Math.Pow(walls.Item1, 2.0 / 3),
+            Height = Math.Cbrt(walls.Item1),
+            WallConductance = walls.Item2,
+            WallHeatCapacity = walls.Item3,
+            LeakOpening = walls.Item4,
+            Heater = heater,
+            Fan = fan,
+            Vent = vent,
+            Dehumidifier = dehumidifier,
+            Sun = sun,
+        });
+
+    private static readonly Gen<BoxStage> Stages = Gen.Select(
+        Gen.Enum<StageKind>(), Gen.Double[0.1, 2], Gen.Double[20, 85], Gen.Bool, Vents, Gen.Bool,
+        (kind, days, celsius, heated, vent, own) => new BoxStage(kind, days, heated ? celsius : null, own ? vent : null));
+
+    private static readonly Gen<ChargeClass> Classes = Gen.Select(
+        AnyPiece.OfAnyShape, Gen.Double[0.06, 0.9], Gen.Double[-20, 30], Gen.Int[1, 60], Gen.Enum<ShelfPlace>(), Gen.Double[0.2, 1], Gen.Double[0.2, 3],
+        (split, moisture, celsius, pieces, shelf, exposed, pull) =>
+        {
+            var wood = SpeciesCatalogue.Find("red maple").Value!;
+            return new ChargeClass("any", new()
+            {
+                Name = "any",
+                Species = wood,
+                BasicDensity = wood.BasicDensity.Value.KilogramsPerCubicMetre,
+                Split = split,
+                Start = new(moisture, null, null, false, celsius, new LocalDate(2026, 1, 1)),
+                Periods = [],
+                Days = 4,
+                ReportEvery = 1,
+            }, pieces, shelf, exposed) { PullDay = pull < 1.5 ? pull : null };
+        });
+
+    /// <summary>Random ones.</summary>
+    internal static Gen<AnyBox> Any { get; } = Gen.Select(
+        Boxes, Stages.List[1, 3], Classes.List[1, 3], Gen.Double[-25, 30], Gen.Double[0.2, 0.95], Gen.Bool,
+        (box, stages, charge, celsius, humidity, weather) => new AnyBox(new() { Box = box, Ambient = new(celsius, humidity), Stages = stages }, charge, weather));
+
+    /// <summary>Run it for four days.</summary>
+    internal BoxTrace Run() => SampleBox.Run(
+        Plan, Charge, InWeather ? OutsideSeries.Of(DesMoinesYear.Weather) : OutsideSeries.Steady(Plan.Ambient.Celsius, Plan.Ambient.RelativeHumidity), 4, 8);
+}
