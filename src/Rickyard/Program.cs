@@ -1,6 +1,7 @@
 using Rickyard.Commands;
 using Rickyard.Dry;
 using Rickyard.Screens;
+using Rickyard.SplitSize;
 
 var screen = Screen.OfConsole();
 var engine = new DryingEngine(TimeProvider.System);
@@ -9,6 +10,7 @@ return CommandLine.Run(args, screen,
 [
     DemoCommand.Build(screen, engine, picture),
     DryCommand.Build(screen, engine, picture),
+    SplitSizeCommand.Build(screen, new SizeEngine(TimeProvider.System)),
     VerifyCommand.Build(screen),
     EmcCommand.Build(screen),
     AirCommand.Build(screen),

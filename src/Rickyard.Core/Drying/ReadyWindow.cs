@@ -6,4 +6,8 @@ namespace Rickyard.Core.Drying;
 /// <param name="From">Core falls to the upper edge; null where that does not happen within the run. [d]</param>
 /// <param name="Until">Core falls below the lower edge; null where it does not. [d]</param>
 /// <param name="ChanceReady">Part of the members whose core reached the band within the run.</param>
-public sealed record ReadyWindow(double BandLow, double BandHigh, DaySpread From, DaySpread Until, double ChanceReady);
+public sealed record ReadyWindow(double BandLow, double BandHigh, DaySpread From, DaySpread Until, double ChanceReady)
+{
+    /// <summary>Day on which each member's core first is at or below the upper edge, rising; infinity for one that does not come there within the run. [d]</summary>
+    public IReadOnlyList<double> FirstDays { get; init; } = [];
+}

@@ -21,7 +21,7 @@ internal static class Bands
     {
         var from = tracks.Select(track => FirstAtOrBelow(days, track.Core, high, 0)).ToArray();
         var until = tracks.Select((track, i) => from[i] < double.PositiveInfinity ? FirstAtOrBelow(days, track.Core, low, from[i]) : double.PositiveInfinity).ToArray();
-        return new(low, high, Spread(from), Spread(until), from.Count(day => day < double.PositiveInfinity) / (double)tracks.Length);
+        return new(low, high, Spread(from), Spread(until), from.Count(day => day < double.PositiveInfinity) / (double)tracks.Length) { FirstDays = [.. from.Order()] };
     }
 
     private static DaySpread Spread(double[] days)
