@@ -1,5 +1,6 @@
 using Rickyard.Commands;
 using Rickyard.Dry;
+using Rickyard.Schedules;
 using Rickyard.Screens;
 
 var screen = Screen.OfConsole();
@@ -9,6 +10,7 @@ return CommandLine.Run(args, screen,
 [
     DemoCommand.Build(screen, engine, picture),
     DryCommand.Build(screen, engine, picture),
+    ChargeCommand.Build(screen, new ScheduleEngine(TimeProvider.System), new WebSchedulePicture()),
     VerifyCommand.Build(screen),
     EmcCommand.Build(screen),
     AirCommand.Build(screen),
