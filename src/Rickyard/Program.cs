@@ -1,5 +1,6 @@
 using Rickyard.Commands;
 using Rickyard.Dry;
+using Rickyard.Schedules;
 using Rickyard.Screens;
 using Rickyard.SplitSize;
 
@@ -10,6 +11,7 @@ return CommandLine.Run(args, screen,
 [
     DemoCommand.Build(screen, engine, picture),
     DryCommand.Build(screen, engine, picture),
+    ChargeCommand.Build(screen, new ScheduleEngine(TimeProvider.System), new WebSchedulePicture()),
     SplitSizeCommand.Build(screen, new SizeEngine(TimeProvider.System)),
     VerifyCommand.Build(screen),
     EmcCommand.Build(screen),

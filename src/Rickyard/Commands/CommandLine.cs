@@ -10,6 +10,9 @@ internal static class CommandLine
 {
     private const string Description = "Tells what the moisture inside each lot of split firewood is, and when it will be ready.";
 
+    /// <summary>How long work that is stopped may take to give its best so far.</summary>
+    private static readonly TimeSpan LastWords = TimeSpan.FromMinutes(2);
+
     /// <summary>Runs the program.</summary>
     /// <param name="arguments">What was typed behind the program's name.</param>
     /// <param name="screen">Where it speaks.</param>
@@ -20,7 +23,7 @@ internal static class CommandLine
         try
         {
             var parsed = Root(screen, commands).Parse(arguments.Count > 0 ? arguments : ["--help"]);
-            if (parsed.Action is not ParseErrorAction) return parsed.Invoke(new InvocationConfiguration { Output = screen.Output, Error = screen.Error, EnableDefaultExceptionHandler = false });
+            if (parsed.Action is not ParseErrorAction) return parsed.Invoke(Configuration(screen));
             screen.Problems("rickyard", CommandLineProblems.Of(parsed));
             return ExitCode.BadInput;
         }
@@ -36,6 +39,9 @@ internal static class CommandLine
             return ExitCode.Failed;
         }
     }
+
+    private static InvocationConfiguration Configuration(Screen screen) =>
+        new() { Output = screen.Output, Error = screen.Error, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = LastWords };
 
     private static RootCommand Root(Screen screen, IReadOnlyList<Command> commands)
     {

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Rickyard.Core.Cases;
 using Rickyard.Core.Drying;
 using Rickyard.Dry;
 using Rickyard.Screens;
@@ -10,8 +9,6 @@ namespace Rickyard.Commands;
 /// <summary><c>rickyard dry</c>: runs a case and tells when the core is ready, in words, JSON, a table or a picture.</summary>
 internal sealed class DryCommand
 {
-    private const int MostMembers = 4096;
-
     private readonly Screen _screen;
     private readonly IDryingEngine _engine;
     private readonly IRunPicture _picture;
@@ -38,10 +35,9 @@ internal sealed class DryCommand
         var path = parsed.GetRequiredValue(_options.Case);
         var reading = new OptionReading(parsed);
         var request = Request(parsed, reading);
-        var drying = Read(path, reading);
+        var drying = CaseFile.Read(path, reading);
         if (drying is null || reading.Problems.Count > 0) return Refuse(path, reading.Problems);
-        var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
-        var answer = _engine.Run(drying, request, folder, new ScreenProgress(_screen), cancellation);
+        var answer = _engine.Run(drying, request, CaseFile.FolderOf(path), new ScreenProgress(_screen), cancellation);
         _screen.Progress(1);
         return answer.TryGet(out var run) ? Answer(parsed, run) : Refuse(path, answer.Problems);
     }
@@ -56,35 +52,17 @@ internal sealed class DryCommand
     {
         var band = BandText.Read(parsed.GetValue(_options.Band) ?? "", reading);
         var (members, seed) = (parsed.GetValue(_options.Members), parsed.GetValue(_options.Seed));
-        if (members is < 4 or > MostMembers || members % 4 != 0) reading.Wrong("--members", $"{members} members cannot be run.", $"Give a multiple of four from 4 to {MostMembers}.");
-        if (seed < 0) reading.Wrong("--seed", $"{seed} is negative.", "Give 0 or more.");
-        AskOutputs(parsed, reading);
+        EnsembleCheck.Ask(members, seed, reading);
+        if (parsed.GetValue(_options.Csv) is { } path && OutputFiles.Check(path, _options.Csv.Name) is { } problem) reading.Wrong(problem);
+        PictureFile.Ask(parsed.GetValue(_options.Picture), reading);
         return new(members, seed, band?.Low ?? 0, band?.High ?? 0);
-    }
-
-    private void AskOutputs(ParseResult parsed, OptionReading reading)
-    {
-        foreach (var option in new[] { _options.Csv, _options.Picture })
-            if (parsed.GetValue(option) is { } path && OutputFiles.Check(path, option.Name) is { } problem) reading.Wrong(problem);
-        if (parsed.GetValue(_options.Picture) is { } picture && !IsSvg(picture) && !picture.EndsWith(".png", StringComparison.OrdinalIgnoreCase))
-            reading.Wrong("--picture", $"\"{picture}\" is neither SVG nor PNG by its name.", "End the name with .svg or .png.");
-    }
-
-    private static DryingCase? Read(string path, OptionReading reading)
-    {
-        var text = InputFiles.ReadText(path);
-        foreach (var problem in text.Problems) reading.Wrong(problem);
-        if (!text.TryGet(out var json)) return null;
-        var drying = CaseReader.Read(json, Path.GetFileName(path));
-        foreach (var problem in drying.Problems) reading.Wrong(problem);
-        return drying.Value;
     }
 
     // The answer is printed even where a file cannot be kept; the exit code then says so.
     private int Answer(ParseResult parsed, DryingRun run)
     {
-        var problem = Keep(parsed.GetValue(_options.Csv), "--csv", () => RunCsv.Write(run))
-            ?? Keep(parsed.GetValue(_options.Picture), "--picture", () => IsSvg(parsed.GetValue(_options.Picture)!) ? _picture.Svg(run) : _picture.Png(run));
+        var problem = KeepTable(parsed.GetValue(_options.Csv), run)
+            ?? PictureFile.Keep(parsed.GetValue(_options.Picture), () => _picture.Svg(run), () => _picture.Png(run));
         if (parsed.GetValue(_options.Json)) _screen.Output.WriteLine(RunJson.Write(run));
         else RunStory.Tell(run, _screen);
         if (problem is null) return ExitCode.Done;
@@ -92,8 +70,5 @@ internal sealed class DryCommand
         return ExitCode.Failed;
     }
 
-    private static Core.Quantities.Problem? Keep(string? path, string field, Func<byte[]> content) =>
-        path is null ? null : OutputFiles.Write(path, field, content());
-
-    private static bool IsSvg(string path) => path.EndsWith(".svg", StringComparison.OrdinalIgnoreCase);
+    private static Core.Quantities.Problem? KeepTable(string? path, DryingRun run) => path is null ? null : OutputFiles.Write(path, "--csv", RunCsv.Write(run));
 }

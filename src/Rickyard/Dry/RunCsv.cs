@@ -1,6 +1,7 @@
 using System.Globalization;
 using CsvHelper;
 using Rickyard.Core.Drying;
+using Rickyard.HotBox;
 
 namespace Rickyard.Dry;
 
@@ -12,8 +13,8 @@ internal static class RunCsv
         using var bytes = new MemoryStream();
         using (var csv = CsvWriter.Create(bytes, new CsvWriterOptions { NewLine = "\n" }, leaveOpen: true))
         {
-            csv.WriteRecord(Heads().ToArray());
-            for (var report = 0; report < run.Days.Length; report++) csv.WriteRecord(Cells(run, report).ToArray());
+            csv.WriteRecord([.. Heads(), .. BoxCsv.Heads(run)]);
+            for (var report = 0; report < run.Days.Length; report++) csv.WriteRecord([.. Cells(run, report), .. BoxCsv.Cells(run, report)]);
         }
 
         return bytes.ToArray();
@@ -35,6 +36,7 @@ internal static class RunCsv
         ];
     }
 
-    private static string Rounded(double value, int decimals) =>
+    /// <summary>A number with no more digits than wanted; empty where there is none.</summary>
+    public static string Rounded(double value, int decimals) =>
         double.IsFinite(value) ? Math.Round(value, decimals).ToString(CultureInfo.InvariantCulture) : "";
 }

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Rickyard.Commands;
 using Rickyard.Core.Drying;
+using Rickyard.HotBox;
 
 namespace Rickyard.Dry;
 
@@ -14,18 +15,11 @@ internal static class RunJson
         if (clock.Iso(0) is { } date) json.WriteString("start_date", date);
         Array(json, "days", run.Days, 1, 5);
         Series(json, run.Typical);
-        json.WriteStartObject("bands");
-        foreach (var (name, series) in SeriesColumn.Bands(run))
-        {
-            json.WriteStartObject(name);
-            Series(json, series);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndObject();
+        Bands(json, SeriesColumn.Bands(run));
         Array(json, "air_emc_pct_dry", run.AirEquilibrium, 100, 3);
         Array(json, "surface_share_pct", run.SurfaceShare, 100, 1);
         Window(json, run.Window, clock);
+        if (run.Charge is { } charge) BoxJson.Write(json, run, charge);
         RunInputsJson.Write(json, run.Case);
         Texts(json, "assumptions", run.Case.Assumptions);
         Texts(json, "notes", run.Notes);
@@ -35,19 +29,36 @@ internal static class RunJson
         json.Number("seconds", run.Seconds, 3);
     });
 
-    private static void Series(Utf8JsonWriter json, MoistureSeries series)
+    /// <summary>All curves of one split.</summary>
+    public static void Series(Utf8JsonWriter json, MoistureSeries series)
     {
         foreach (var column in SeriesColumn.All) Array(json, column.Name, column.Values(series), column.Scale, column.Decimals);
     }
 
-    private static void Array(Utf8JsonWriter json, string name, double[] values, double scale, int decimals)
+    /// <summary>Bands by name.</summary>
+    public static void Bands(Utf8JsonWriter json, IEnumerable<(string Name, MoistureSeries Series)> bands)
+    {
+        json.WriteStartObject("bands");
+        foreach (var (name, series) in bands)
+        {
+            json.WriteStartObject(name);
+            Series(json, series);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndObject();
+    }
+
+    /// <summary>Numbers scaled and rounded.</summary>
+    public static void Array(Utf8JsonWriter json, string name, double[] values, double scale, int decimals)
     {
         json.WriteStartArray(name);
         foreach (var value in values) json.Number(scale * value, decimals);
         json.WriteEndArray();
     }
 
-    private static void Window(Utf8JsonWriter json, ReadyWindow window, RunClock clock)
+    /// <summary>When the core is in the band.</summary>
+    public static void Window(Utf8JsonWriter json, ReadyWindow window, RunClock clock)
     {
         json.WriteStartObject("window");
         json.Number("band_low_pct_dry", 100 * window.BandLow, 3);
@@ -70,7 +81,8 @@ internal static class RunJson
         json.WriteEndObject();
     }
 
-    private static void Texts(Utf8JsonWriter json, string name, IEnumerable<string> texts)
+    /// <summary>Sentences.</summary>
+    public static void Texts(Utf8JsonWriter json, string name, IEnumerable<string> texts)
     {
         json.WriteStartArray(name);
         foreach (var text in texts) json.WriteStringValue(text);

@@ -1,3 +1,4 @@
+using Rickyard.Core.Boxes;
 using Rickyard.Core.Drying;
 
 namespace Rickyard.Dry;
@@ -23,4 +24,7 @@ internal sealed record SeriesColumn(string Name, Func<MoistureSeries, double[]> 
 
     /// <summary>The bands of a run, by name.</summary>
     public static IEnumerable<(string Name, MoistureSeries Series)> Bands(DryingRun run) => [("p10", run.LowTenth), ("p50", run.Median), ("p90", run.HighTenth)];
+
+    /// <summary>The bands of a class of a charge, by name.</summary>
+    public static IEnumerable<(string Name, MoistureSeries Series)> Bands(ClassRun one) => [("p10", one.LowTenth), ("p50", one.Median), ("p90", one.HighTenth)];
 }

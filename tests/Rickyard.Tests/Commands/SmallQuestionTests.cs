@@ -9,6 +9,7 @@ public sealed class SmallQuestionTests
     [Theory]
     [InlineData("help", "--help")]
     [InlineData("help-dry", "dry", "--help")]
+    [InlineData("help-charge", "charge", "--help")]
     [InlineData("help-emc", "emc", "--help")]
     [InlineData("emc", "emc", "--temperature", "20 °C", "--humidity", "65 %")]
     [InlineData("emc-back", "emc", "--temperature", "70 °F", "--moisture", "19 % dry basis")]

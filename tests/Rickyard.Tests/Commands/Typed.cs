@@ -1,5 +1,6 @@
 using Rickyard.Commands;
 using Rickyard.Dry;
+using Rickyard.Schedules;
 using Rickyard.Screens;
 
 namespace Rickyard.Tests.Commands;
@@ -9,13 +10,20 @@ internal static class Typed
 {
     public static Spoken Run(params string[] arguments) => Run(new InventedEngine(), arguments);
 
-    public static Spoken Run(IDryingEngine engine, params string[] arguments)
+    public static Spoken Run(IDryingEngine engine, params string[] arguments) => Run(engine, new InventedScheduleEngine(), arguments);
+
+    public static Spoken Run(IScheduleEngine engine, params string[] arguments) => Run(new InventedEngine(), engine, arguments);
+
+    private static Spoken Run(IDryingEngine engine, IScheduleEngine schedules, string[] arguments)
     {
         using StringWriter output = new() { NewLine = "\n" }, error = new() { NewLine = "\n" };
         var screen = new Screen(output, error, 100);
         var code = CommandLine.Run(
             arguments, screen,
-            [DryCommand.Build(screen, engine, new InventedPicture()), EmcCommand.Build(screen), AirCommand.Build(screen), SpeciesCommand.Build(screen), HeatRecordCommand.Build(screen), WarmthCommand.Build(screen)]);
+            [
+                DryCommand.Build(screen, engine, new InventedPicture()), ChargeCommand.Build(screen, schedules, new InventedSchedulePicture()), EmcCommand.Build(screen), AirCommand.Build(screen), SpeciesCommand.Build(screen),
+                HeatRecordCommand.Build(screen), WarmthCommand.Build(screen),
+            ]);
         return new(code, output.ToString(), error.ToString());
     }
 }
