@@ -14,7 +14,7 @@ namespace Rickyard.Testing.Boxes;
 internal sealed record AnyBox(BoxPlan Plan, IReadOnlyList<ChargeClass> Charge, bool InWeather)
 {
     private static readonly Gen<BoxVent> Vents = Gen.Select(
-        Gen.Double[0, 0.01], Gen.Double[0, 0.01], Gen.Double[0.1, 0.9], Gen.Int[0, 3],
+        Between(0, 0.01), Between(0, 0.01), Between(0.1, 0.9), Gen.Int[0, 3],
         (flow, opening, humidity, kind) => kind switch
         {
             0 => BoxVent.Shut,
@@ -24,20 +24,20 @@ internal sealed record AnyBox(BoxPlan Plan, IReadOnlyList<ChargeClass> Charge, b
         });
 
     private static readonly Gen<BoxHeater> Heaters = Gen.Select(
-        Gen.Double[0, 4000], Gen.Double[0.5, 8], Gen.Double[0, 0.8], Gen.Bool, (power, band, radiant, none) => new BoxHeater(none ? 0 : power, band, radiant, HeaterFuel.Gas, 0.8));
+        Between(0, 4000), Between(0.5, 8), Between(0, 0.8), Gen.Bool, (power, band, radiant, none) => new BoxHeater(none ? 0 : power, band, radiant, HeaterFuel.Gas, 0.8));
 
     private static readonly Gen<BoxFan> Fans = Gen.Select(
-        Gen.Double[0, 3], Gen.Double[0, 0.3], Gen.Double[0, 100], Gen.Bool, (speed, flow, power, none) => none ? new BoxFan(0, 0, 0) : new BoxFan(speed, flow, power));
+        Between(0, 3), Between(0, 0.3), Between(0, 100), Gen.Bool, (speed, flow, power, none) => none ? new BoxFan(0, 0, 0) : new BoxFan(speed, flow, power));
 
     private static readonly Gen<BoxDehumidifier?> Dehumidifiers = Gen.Select(
-        Gen.Double[0.1, 1], Gen.Double[1, 3], Gen.Double[0.2, 0.8], Gen.Int[0, 2],
+        Between(0.1, 1), Between(1, 3), Between(0.2, 0.8), Gen.Int[0, 2],
         (capacity, efficiency, humidity, kind) => kind == 0 ? null : new BoxDehumidifier(capacity / 3600, efficiency, kind == 1 ? null : humidity));
 
     private static readonly Gen<BoxSun?> Suns = Gen.Select(
-        Gen.Double[0.2, 3], Gen.Double[0.4, 0.9], Gen.Double[2, 7], Gen.Bool, (area, gain, loss, none) => none ? null : new BoxSun(area, gain, loss, 1.2));
+        Between(0.2, 3), Between(0.4, 0.9), Between(2, 7), Gen.Bool, (area, gain, loss, none) => none ? null : new BoxSun(area, gain, loss, 1.2));
 
     private static readonly Gen<BoxDescription> Boxes = Gen.Select(
-        Gen.Select(Gen.Double[0.2, 8], Gen.Double[0.2, 8], Gen.Double[500, 30000], Gen.Double[0, 0.004]), Heaters, Fans, Vents, Dehumidifiers, Suns,
+        Gen.Select(Between(0.2, 8), Between(0.2, 8), Between(500, 30000), Between(0, 0.004)), Heaters, Fans, Vents, Dehumidifiers, Suns,
         (walls, heater, fan, vent, dehumidifier, sun) => new BoxDescription
         {
             Volume = walls.Item1,
@@ -54,11 +54,11 @@ internal sealed record AnyBox(BoxPlan Plan, IReadOnlyList<ChargeClass> Charge, b
         });
 
     private static readonly Gen<BoxStage> Stages = Gen.Select(
-        Gen.Enum<StageKind>(), Gen.Double[0.1, 2], Gen.Double[20, 85], Gen.Bool, Vents, Gen.Bool,
+        Gen.Enum<StageKind>(), Between(0.1, 2), Between(20, 85), Gen.Bool, Vents, Gen.Bool,
         (kind, days, celsius, heated, vent, own) => new BoxStage(kind, days, heated ? celsius : null, own ? vent : null));
 
     private static readonly Gen<ChargeClass> Classes = Gen.Select(
-        AnyPiece.OfAnyShape, Gen.Double[0.06, 0.9], Gen.Double[-20, 30], Gen.Int[1, 60], Gen.Enum<ShelfPlace>(), Gen.Double[0.2, 1], Gen.Double[0.2, 3],
+        AnyPiece.OfAnyShape, Between(0.06, 0.9), Between(-20, 30), Gen.Int[1, 60], Gen.Enum<ShelfPlace>(), Between(0.2, 1), Between(0.2, 3),
         (split, moisture, celsius, pieces, shelf, exposed, pull) =>
         {
             var wood = SpeciesCatalogue.Find("red maple").Value!;
@@ -75,9 +75,12 @@ internal sealed record AnyBox(BoxPlan Plan, IReadOnlyList<ChargeClass> Charge, b
             }, pieces, shelf, exposed) { PullDay = pull < 1.5 ? pull : null };
         });
 
+    /// <summary>Evenly spread, unlike CsCheck's own, which likes numbers next to nothing.</summary>
+    private static Gen<double> Between(double low, double high) => Gen.Int[0, 10000].Select(part => low + (high - low) * part / 10000);
+
     /// <summary>Random ones.</summary>
     internal static Gen<AnyBox> Any { get; } = Gen.Select(
-        Boxes, Stages.List[1, 3], Classes.List[1, 3], Gen.Double[-25, 30], Gen.Double[0.2, 0.95], Gen.Bool,
+        Boxes, Stages.List[1, 3], Classes.List[1, 3], Between(-25, 30), Between(0.2, 0.95), Gen.Bool,
         (box, stages, charge, celsius, humidity, weather) => new AnyBox(new() { Box = box, Ambient = new(celsius, humidity), Stages = stages }, charge, weather));
 
     /// <summary>Run it for four days.</summary>
