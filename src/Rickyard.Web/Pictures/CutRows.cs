@@ -58,7 +58,7 @@ internal sealed class CutRows(IDrawing drawing, Palette palette, DryingRun run)
     {
         drawing.Line([new(box.Left, box.Top - 8), new(box.Right, box.Top - 8)], new(palette.Hairline, 1, Blunt: true));
         drawing.Write(FormattableString.Invariant($"Day {day:0.#}"), new(box.Left, box.Top + 14), new(15, palette.Ink, Bold: true));
-        drawing.Write(CalendarWords.Date(CalendarWords.After(run.Case.StartDate, day)), new(box.Right, box.Top + 14), new(13, palette.Muted, Anchor: Anchor.End));
+        if (run.Case.Start.IsDated) drawing.Write(CalendarWords.Date(CalendarWords.After(run.Case.StartDate, day)), new(box.Right, box.Top + 14), new(13, palette.Muted, Anchor: Anchor.End));
     }
 
     private void DrawVerdict(double core, Point at)

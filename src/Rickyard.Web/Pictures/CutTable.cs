@@ -68,7 +68,7 @@ internal sealed class CutTable(IDrawing drawing, Palette palette, DryingRun run)
     private void DrawHead(double day, double middle, double top)
     {
         drawing.Write(FormattableString.Invariant($"Day {day:0.#}"), new(middle, top + 14), new(15, palette.Ink, Bold: true, Anchor.Middle));
-        drawing.Write(CalendarWords.Date(CalendarWords.After(run.Case.StartDate, day)), new(middle, top + 32), new(13, palette.Muted, Anchor: Anchor.Middle));
+        if (run.Case.Start.IsDated) drawing.Write(CalendarWords.Date(CalendarWords.After(run.Case.StartDate, day)), new(middle, top + 32), new(13, palette.Muted, Anchor: Anchor.Middle));
     }
 
     private void DrawNumbers(double day, double middle, double top)

@@ -17,7 +17,7 @@ public static class RunWords
     {
         var day = ReadyDay(run) ?? run.Days[^1];
         string Value(double[] series) => Percent(At(run, series, day));
-        var when = day < 0.5 ? "At the start" : $"On {CalendarWords.Date(DateOf(run, day))}";
+        var when = day < 0.5 ? "At the start" : $"On {When(run, day)}";
         return $"{when} the middle of the lot has core {Value(run.Median.Core)}, shell {Value(run.Median.Shell)}, end {Value(run.Median.End)}\u00a0%\u00a0dry\u00a0basis; your band for the core is {Band(run)}.";
     }
 
@@ -27,7 +27,7 @@ public static class RunWords
         var start = run.Typical;
         var same = Math.Abs(start.Core[0] - start.Shell[0]) < 0.005;
         var moisture = same ? $"{Percent(start.Mean[0])}\u00a0%\u00a0dry\u00a0basis" : $"core {Percent(start.Core[0])}, shell {Percent(start.Shell[0])}\u00a0%\u00a0dry\u00a0basis";
-        return $"{Capital(run.Case.Species.CommonName)}: {run.Case.Split.Describe().Replace(" mm", "\u00a0mm", StringComparison.Ordinal)}. Started {CalendarWords.Date(run.Case.StartDate)} at {moisture}.";
+        return $"{Drawn(run)}{Capital(run.Case.Species.CommonName)}: {run.Case.Split.Describe().Replace(" mm", "\u00a0mm", StringComparison.Ordinal)}. Started {(run.Case.Start.IsDated ? $"{CalendarWords.Date(run.Case.StartDate)} " : "")}at {moisture}.";
     }
 
     /// <summary>What the lines, the shading and the bar are, and what run this is.</summary>
@@ -52,6 +52,9 @@ public static class RunWords
     public static string Verdict(DryingRun run, double core) =>
         core > run.Window.BandHigh ? "core too wet" : core < run.Window.BandLow ? "core too dry" : "core in band";
 
+    /// <summary>A day by the calendar, or its number where the start has no date.</summary>
+    public static string When(DryingRun run, double day) => run.Case.Start.IsDated ? CalendarWords.Date(DateOf(run, day)) : FormattableString.Invariant($"day\u00a0{day:0.#}");
+
     /// <summary>The whole picture for those who do not see it.</summary>
     public static string Description(DryingRun run)
     {
@@ -72,32 +75,37 @@ public static class RunWords
         return series[after - 1] + share * (series[after] - series[after - 1]);
     }
 
+    private static string Drawn(DryingRun run) => run.Charge is { Classes: [var first, _, ..] classes } ? $"Drawn here: {first.Class.Name}, the first of {classes.Count} classes in the box. " : "";
+
     private static string Opening(DryingRun run, double from) =>
-        from < 0.5 ? "The core is in your band from the start" : $"Ready from about {CalendarWords.Date(DateOf(run, from))}";
+        from < 0.5 ? "The core is in your band from the start" : $"Ready from about {When(run, from)}";
 
     private static string SpreadOf(DryingRun run, DaySpread spread) => (spread.Early, spread.Late) switch
     {
-        ({ } early, { } late) when late - early >= 1 => $" (8\u00a0in\u00a010 chances: {CalendarWords.Range(DateOf(run, early), DateOf(run, late))})",
-        ({ } early, null) => $" (8\u00a0in\u00a010 chances: {CalendarWords.Date(DateOf(run, early))} to past the end of this run)",
+        ({ } early, { } late) when late - early >= 1 => $" (8\u00a0in\u00a010 chances: {Range(run, early, late)})",
+        ({ } early, null) => $" (8\u00a0in\u00a010 chances: {When(run, early)} to past the end of this run)",
         _ => "",
     };
 
     private static string Closing(DryingRun run, double from) => run.Window.Until.Middle switch
     {
         { } until when until - from < 3 => FormattableString.Invariant($", for only {24 * (until - from):0} hours"),
-        { } until => $", until about {CalendarWords.Date(DateOf(run, until))}",
-        null => $", and still in your band when the run ends, {CalendarWords.Date(DateOf(run, run.Days[^1]))}",
+        { } until => $", until about {When(run, until)}",
+        null => $", and still in your band when the run ends, {When(run, run.Days[^1])}",
     };
 
     private static string NotReady(DryingRun run)
     {
         if (run.Typical.Core[0] < run.Window.BandLow) return "The core is drier than your band from the start.";
         var chance = run.Window.ChanceReady > 0.005 ? FormattableString.Invariant($" (chances that it is by then: {100 * run.Window.ChanceReady:0} in 100)") : "";
-        return $"Not ready by {CalendarWords.Date(DateOf(run, run.Days[^1]))}, when the run ends{chance}.";
+        return $"Not ready by {When(run, run.Days[^1])}, when the run ends{chance}.";
     }
 
     /// <summary>Day the typical core comes into the band; null where it does not, or starts below it.</summary>
     private static double? ReadyDay(DryingRun run) => run.Window.From.Middle is { } day && (day > 0.5 || run.Typical.Core[0] >= run.Window.BandLow) ? day : null;
+
+    private static string Range(DryingRun run, double early, double late) =>
+        run.Case.Start.IsDated ? CalendarWords.Range(DateOf(run, early), DateOf(run, late)) : $"{When(run, early)} to {When(run, late)}";
 
     private static LocalDate DateOf(DryingRun run, double day) => CalendarWords.After(run.Case.StartDate, day);
 

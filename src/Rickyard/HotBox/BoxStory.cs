@@ -48,7 +48,7 @@ internal static class BoxStory
     private static void Numbers(DryingRun run, ChargeRun charge, Screen screen)
     {
         screen.Gap();
-        screen.Paragraph($"{run.Case.Name}. The middle of each class, % dry basis (mean is the whole piece):");
+        screen.Paragraph($"{run.Case.Name}. The middle of each class, on the day it is ready and at the end, as mean/core/shell in % dry basis (mean is the whole piece), and what a piece weighs:");
         screen.Table(ClassTable.Alignment, ClassTable.Heads, ClassTable.Of(run, charge));
         screen.Paragraph($"The box:{Drip(charge)}");
         screen.Table(new string('r', BoxTable.Heads.Count), BoxTable.Heads, BoxTable.Of(run, charge.Series));

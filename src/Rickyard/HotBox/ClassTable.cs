@@ -12,12 +12,12 @@ internal static class ClassTable
     public const string Alignment = "lrlrrrrr";
 
     public static IReadOnlyList<string> Heads { get; } =
-        ["class", "pieces", "shelf", "ready, day", "mean/core/shell then", "kg then", "mean/core/shell at end", "kg at end"];
+        ["class", "pieces", "shelf", "ready", "when ready", "kg", "at the end", "kg"];
 
     public static IEnumerable<IReadOnlyList<string>> Of(DryingRun run, ChargeRun charge) => charge.Classes.Select(one => Row(run, one));
 
-    /// <summary>"16.7 / 20.0 / 10.4".</summary>
-    public static string Three(double mean, double core, double shell) => $"{Say.Percent(mean)} / {Say.Percent(core)} / {Say.Percent(shell)}";
+    /// <summary>"16.7/20.0/10.4".</summary>
+    public static string Three(double mean, double core, double shell) => $"{Say.Percent(mean)}/{Say.Percent(core)}/{Say.Percent(shell)}";
 
     private static IReadOnlyList<string> Row(DryingRun run, ClassRun one) =>
     [

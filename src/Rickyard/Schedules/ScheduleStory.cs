@@ -33,13 +33,14 @@ internal static class ScheduleStory
     private static void Pulls(ScheduleAnswer answer, Screen screen)
     {
         screen.Gap();
-        screen.Paragraph("Pull list. Mark a typical split of each class, weigh it daily, and pull the class when it weighs this; the mass tells the mean, while a core alone misleads. Moistures in % dry basis:");
+        screen.Paragraph("Pull list. Mark a typical split of each class, weigh it daily, and pull the class when it weighs this; the mass tells the mean, while a core alone misleads. Moistures are mean/core/shell in % dry basis, masses those of one split, of one as loaded, and of all the class together:");
         screen.Table(ScheduleTables.PullAlignment, ScheduleTables.PullHeads, ScheduleTables.Pulls(answer));
         screen.Paragraph(WholeCharge(answer));
     }
 
     private static string WholeCharge(ScheduleAnswer answer)
     {
+        if (answer.Best.Classes.Any(pull => pull.PullDay is null)) return "What is not in time stays in to the end.";
         double Sum(Func<ClassPull, double> mass) => answer.Best.Classes.Sum(pull => ScheduleWords.ClassOf(answer, pull).Pieces * mass(pull));
         var rests = answer.Best.Classes.Any(pull => pull.RestDays > 0.02) ? " A class that is pulled rests in a metal bin with a metal lid in the warm box, so that it loses no more." : "";
         return Invariant($"The whole charge weighs {Sum(pull => pull.MassAtLoading):0.0} kg when loaded, and all its classes as pulled {Sum(pull => pull.MassAtPull):0.0} kg together.{rests}");

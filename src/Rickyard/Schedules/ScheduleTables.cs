@@ -12,9 +12,9 @@ internal static class ScheduleTables
 
     public const string TradeOffAlignment = "rrrrrrl";
 
-    public static IReadOnlyList<string> PullHeads { get; } = ["class", "pull, day", "split kg", "loaded kg", "all kg", "mean/core/shell then", "rest d", "after its rest"];
+    public static IReadOnlyList<string> PullHeads { get; } = ["class (pieces)", "pull, day", "at kg", "loaded", "all kg", "when pulled", "rest d", "in the end"];
 
-    public static IReadOnlyList<string> TradeOffHeads { get; } = ["no.", "days", "kWh", "cost", "gap", "pulled at mean %", "setting"];
+    public static IReadOnlyList<string> TradeOffHeads { get; } = ["no.", "days", "kWh", "cost", "gap", "pulled at mean", "setting"];
 
     public static IEnumerable<IReadOnlyList<string>> Pulls(ScheduleAnswer answer) =>
         answer.Best.Classes.OrderBy(pull => pull.PullDay ?? double.MaxValue).Select(pull => Pull(answer, pull));
@@ -26,10 +26,12 @@ internal static class ScheduleTables
         var one = ScheduleWords.ClassOf(answer, pull);
         return
         [
-            Invariant($"{one.Name} ({one.Pieces})"), pull.PullDay is { } day ? Invariant($"{day:0.0}") : "not in time", Invariant($"{pull.MassAtPull:0.00}"),
-            Invariant($"{pull.MassAtLoading:0.00}"), Invariant($"{one.Pieces * pull.MassAtPull:0.0}"), ClassTable.Three(pull.MeanAtPull, pull.CoreAtPull, pull.ShellAtPull),
-            Invariant($"{pull.RestDays:0.0}"), ClassTable.Three(pull.Mean, pull.Core, pull.Shell),
+            Invariant($"{one.Name} ({one.Pieces})"), pull.PullDay is { } day ? Invariant($"{day:0.0}") : "not in time", Known(Invariant($"{pull.MassAtPull:0.00}")),
+            Invariant($"{pull.MassAtLoading:0.00}"), Known(Invariant($"{one.Pieces * pull.MassAtPull:0.0}")), Known(ClassTable.Three(pull.MeanAtPull, pull.CoreAtPull, pull.ShellAtPull)),
+            Known(Invariant($"{pull.RestDays:0.0}")), ClassTable.Three(pull.Mean, pull.Core, pull.Shell),
         ];
+
+        string Known(string figure) => pull.PullDay is null ? "–" : figure;
     }
 
     private static IReadOnlyList<string> Choice(ScheduleAnswer answer, TradeOffRow row) =>

@@ -3,7 +3,7 @@ using Rickyard.Core.Boxes.Schedules;
 
 namespace Rickyard.Testing.Boxes;
 
-/// <summary>Schedules that no search found, for the invented charge: the warmer and the drier pulled, the sooner and the larger the gap.</summary>
+/// <summary>Schedules that no search found, for the invented charge: the warmer the sooner, the longer the rest the smaller the gap.</summary>
 public static class InventedSchedule
 {
     private static readonly double[] Loaded = [1.10, 2.24, 4.40];
@@ -15,9 +15,10 @@ public static class InventedSchedule
     public static ScheduleAnswer Of(ScheduleRequest request, bool meets = true, BoxPlan? plan = null)
     {
         var run = InventedCharge.Run(plan);
-        var tried = Enumerable.Range(0, 60).Select(i => Candidate(70 - 8 * (i % 5), 0.08 + 0.01 * (i / 5), meets)).ToList();
-        var front = tried.Where(one => one.PullMean is > 0.10 and < 0.195).OrderBy(one => one.Days).Where((_, i) => i % 4 == 0).ToList();
-        var best = request.Goal == ChargeGoal.Even ? front.MinBy(one => one.Gap)! : front[1];
+        var evened = Enumerable.Range(0, 60).Select(i => Candidate(70 - 8 * (i % 5), 0.19, 0.2 + 0.12 * (i / 5), meets));
+        var tried = Enumerable.Range(0, 5).Select(i => Candidate(70 - 8 * i, 0.12, 0, meets)).Concat(evened).ToList();
+        var front = tried.Skip(request.Goal == ChargeGoal.Even ? 5 : 0).Where((one, i) => i % 3 == 0 && one.Days < 16).OrderBy(one => one.Days).ToList();
+        var best = request.Goal == ChargeGoal.Even ? front.Where(one => one.Days <= request.LatestDays).MinBy(one => one.Gap)! : front.First(one => one.PullMean < 0.13);
         return new()
         {
             Case = run.Case,
@@ -33,19 +34,18 @@ public static class InventedSchedule
         };
     }
 
-    private static ScheduleCandidate Candidate(double celsius, double mean, bool meets)
+    private static ScheduleCandidate Candidate(double celsius, double mean, double rest, bool meets)
     {
-        var slow = Math.Pow(1.05, 70 - celsius);
-        var classes = Enumerable.Range(0, 3).Select(i => Pull(i, slow * (i + 1) * Math.Log(0.33 / (mean - 0.03)), mean, i < 2 || meets)).ToList();
+        var slow = Math.Pow(1.04, 70 - celsius);
+        var classes = Enumerable.Range(0, 3).Select(i => Pull(i, slow, mean, rest, i < 2 || meets)).ToList();
         var days = classes.Max(one => (one.PullDay ?? 0) + one.RestDays);
-        return new(celsius, celsius < 60 ? 0.5 : null, mean, celsius, classes, days, 3.6e6 * (4 + 0.11 * (celsius - 15) * days), 24, classes.Max(one => one.Gap), meets ? 0.002 : 0.041);
+        return new(celsius, celsius < 60 ? 0.5 : null, mean, celsius, classes, days, 3.6e6 * (4 + 0.13 * (celsius - 15) * days), 24, classes.Max(one => one.Gap), meets ? 0.002 : 0.041);
     }
 
-    private static ClassPull Pull(int number, double day, double mean, bool inTime)
+    private static ClassPull Pull(int number, double slow, double mean, double rest, bool inTime)
     {
-        var spread = 0.02 + 0.35 * (mean - 0.06);
-        var rest = 12 * (mean - 0.08) * (number + 1);
+        var (day, evened) = (slow * (number + 1) * Math.Log(0.33 / (mean - 0.03)), Math.Exp(-1.6 * rest));
         double Mass(double moisture) => Loaded[number] / 1.35 * (1 + moisture);
-        return new(number, inTime ? day : null, rest, mean, mean + 1.6 * spread, mean - spread, Mass(mean), Loaded[number], mean, mean + 0.9 * spread / (1 + rest), mean - 0.9 * spread / (1 + rest));
+        return new(number, inTime ? day : null, slow * rest * (number + 2), mean, mean + 0.07, mean - 0.06, Mass(mean), Loaded[number], mean, mean + 0.07 * evened, mean - 0.06 * evened);
     }
 }

@@ -82,7 +82,7 @@ public sealed class ChargeCommandTests : IDisposable
     {
         var spoken = Typed.Run(new InventedScheduleEngine(isStopped: true), "charge", Cabinet);
         Assert.Equal((0, "Stopped before the end of the search: this is the best so far.\n"), (spoken.Code, spoken.Error));
-        Assert.Contains("Stopped before the end of the search; the best of 60 schedules so far:", spoken.Output, StringComparison.Ordinal);
+        Assert.Contains("Stopped before the end of the search; the best of 65 schedules so far:", spoken.Output, StringComparison.Ordinal);
         Assert.Contains("Pull list", spoken.Output, StringComparison.Ordinal);
     }
 

@@ -65,7 +65,7 @@ internal sealed class CurveChart(IDrawing drawing, Palette palette, DryingRun ru
     {
         var step = Steps.First(step => _top / step < 11);
         for (var level = 0.0; level <= _top; level += step) DrawLevel(level);
-        foreach (var tick in TimeAxis.Ticks(run.Case.StartDate, run.Days[^1], narrow ? 6 : 13)) DrawTime(tick);
+        foreach (var tick in TimeAxis.Ticks(run.Case.Start, run.Days[^1], narrow ? 6 : 13)) DrawTime(tick);
         DrawRamp();
     }
 

@@ -50,7 +50,7 @@ internal sealed class ReadyLane(IDrawing drawing, Palette palette, DryingRun run
 
     private string Words()
     {
-        string Date(double day) => CalendarWords.DayAndMonth(CalendarWords.After(run.Case.StartDate, day));
+        string Date(double day) => run.Case.Start.IsDated ? CalendarWords.DayAndMonth(CalendarWords.After(run.Case.StartDate, day)) : RunWords.When(run, day);
         return run.Window.Until.Middle is { } until ? $"ready {Date(run.Window.From.Middle!.Value)} to {Date(until)}" : $"ready from {Date(run.Window.From.Middle!.Value)}";
     }
 }

@@ -1,4 +1,5 @@
 using NodaTime;
+using Rickyard.Core.Cases;
 
 namespace Rickyard.Web.Pictures.Chart;
 
@@ -8,13 +9,21 @@ internal static class TimeAxis
     private static readonly int[] DaySteps = [1, 2, 7, 14];
     private static readonly int[] MonthSteps = [1, 2, 3, 6, 12, 24, 60, 120];
 
-    /// <summary>Ticks from a start, no more than a given number: whole days, or firsts of months with the year under the first and each January.</summary>
-    public static IReadOnlyList<TimeTick> Ticks(LocalDate start, double days, int most)
+    /// <summary>Ticks from a start, no more than a given number: whole days, or firsts of months with the year under the first and each January; numbers of days where the start has no date.</summary>
+    public static IReadOnlyList<TimeTick> Ticks(CaseStart from, double days, int most)
     {
+        if (!from.IsDated) return [.. ByNumber(days, most)];
+        var start = from.At;
         var step = DaySteps.FirstOrDefault(step => days / step < most);
         if (step > 0) return [.. ByDays(start, days, step)];
         var months = MonthSteps.FirstOrDefault(step => days / 30.4 / step < most, MonthSteps[^1]);
         return [.. ByMonths(start, days, months)];
+    }
+
+    private static IEnumerable<TimeTick> ByNumber(double days, int most)
+    {
+        var axis = EvenAxis.Over([0, days], most - 1);
+        return axis.Ticks.Where(tick => tick <= days).Select(tick => new TimeTick(tick, (tick > 0 ? "" : "day ") + axis.Write(tick), null));
     }
 
     private static IEnumerable<TimeTick> ByDays(LocalDate start, double days, int step)
@@ -39,7 +48,7 @@ internal static class TimeAxis
         }
     }
 
-    private static int Days(LocalDate start, LocalDate date) => Period.DaysBetween(start, date);
+    private static int Days(LocalDate start, LocalDate date) => NodaTime.Period.DaysBetween(start, date);
 
     private static string Year(LocalDate date) => FormattableString.Invariant($"{date.Year}");
 }

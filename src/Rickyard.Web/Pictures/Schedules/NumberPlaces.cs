@@ -17,12 +17,13 @@ internal sealed class NumberPlaces(Box room)
     /// <param name="width">Of the text in the widest font. [px]</param>
     /// <param name="size">Of its letters. [px]</param>
     /// <param name="least">Least distance from the centre; 0 where it may stand on it. [px]</param>
-    /// <returns>Where the text stands (its middle, on the base line), where a line to it ends, and whether it is away from its point.</returns>
-    public (Point Text, Point Foot, bool IsAway) Take(Point centre, double width, double size, double least)
+    /// <returns>Its middle on the base line, and the point of its box that is nearest to the centre. [px]</returns>
+    public (Point Base, Point Foot) Take(Point centre, double width, double size, double least)
     {
         var middle = Tries(centre, width, size, least).FirstOrDefault(at => IsFree(BoxAt(at, width, size)), centre);
-        _taken.Add(BoxAt(middle, width, size));
-        return (new(middle.X, middle.Y + 0.35 * size), Foot(centre, middle, size), Math.Abs(middle.X - centre.X) + Math.Abs(middle.Y - centre.Y) > 1);
+        var box = BoxAt(middle, width, size);
+        _taken.Add(box);
+        return (new(middle.X, middle.Y + 0.35 * size), new(Math.Clamp(centre.X, box.Left, box.Right), Math.Clamp(centre.Y, box.Top, box.Bottom)));
     }
 
     private static IEnumerable<Point> Tries(Point centre, double width, double size, double least)
@@ -34,13 +35,6 @@ internal sealed class NumberPlaces(Box room)
             var angle = 2 * Math.PI * turn / Directions;
             yield return new(centre.X + (far + width / 2) * Math.Cos(angle), centre.Y - (far + size / 2) * Math.Sin(angle));
         }
-    }
-
-    private static Point Foot(Point centre, Point middle, double size)
-    {
-        double dx = middle.X - centre.X, dy = middle.Y - centre.Y, length = Math.Max(1e-9, Math.Sqrt(dx * dx + dy * dy));
-        var share = Math.Max(0, 1 - 0.8 * size / length);
-        return new(centre.X + share * dx, centre.Y + share * dy);
     }
 
     private bool IsFree(Box box) => box.Left >= room.Left && box.Right <= room.Right && box.Top >= room.Top && box.Bottom <= room.Bottom

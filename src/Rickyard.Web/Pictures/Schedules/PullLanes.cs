@@ -1,4 +1,5 @@
 using Rickyard.Core.Boxes.Schedules;
+using Rickyard.Web.Pictures.Chart;
 using Rickyard.Web.Pictures.Colour;
 using Rickyard.Web.Pictures.Surface;
 using static System.FormattableString;
@@ -18,9 +19,9 @@ internal sealed class PullLanes(IDrawing drawing, Palette palette, ScheduleAnswe
     {
         drawing.Begin("pulls");
         drawing.Write("When to pull what", new(box.Left, box.Top + 14), new(15, palette.Ink, Bold: true));
-        drawing.Write(narrow ? "weigh a marked split of each class" : "by the mass of a marked split of each class: the mean goes by its mass, the core does not show", new(narrow ? box.Right : box.Left + 172, box.Top + 14), new(narrow ? 12 : 13, palette.Muted, Anchor: narrow ? Anchor.End : Anchor.Start));
+        drawing.Write(narrow ? "by the mass of a marked split of each class" : "by the mass of a marked split of each class: the mean goes by its mass, the core does not show", narrow ? new(box.Left, box.Top + 33) : new(box.Left + 172, box.Top + 14), new(13, palette.Muted));
         var lane = narrow ? new Box(box.Left + 4, box.Top, box.Width - 14, 0) : new Box(box.Left + 172, box.Top, 400, 0);
-        var top = DrawDays(lane, box.Top + 46);
+        var top = DrawDays(lane, box.Top + (narrow ? 60 : 46));
         foreach (var pull in answer.Best.Classes.OrderBy(pull => pull.PullDay ?? double.MaxValue)) top = narrow ? DrawBlock(pull, box, lane, top) : DrawRow(pull, box, lane, top);
         drawing.End();
         return top;
@@ -39,7 +40,7 @@ internal sealed class PullLanes(IDrawing drawing, Palette palette, ScheduleAnswe
     {
         drawing.Write("pull a split at", new(left + 32, y), new(12, palette.Muted));
         drawing.Write("mean / core / shell then", new(left + 204, y), new(12, palette.Muted));
-        drawing.Write("after its rest", new(left + 380, y), new(12, palette.Muted));
+        drawing.Write("in the end", new(left + 380, y), new(12, palette.Muted));
     }
 
     private double DrawRow(ClassPull pull, Box box, Box lane, double top)
@@ -51,7 +52,7 @@ internal sealed class PullLanes(IDrawing drawing, Palette palette, ScheduleAnswe
         drawing.Write(Invariant($"{one.Pieces} pieces"), new(box.Left, top + 46), new(13, palette.Muted));
         DrawLane(pull, lane, top + 18);
         DrawMasses(pull, one.Pieces, lane.Right + 32, top);
-        drawing.Write(ScheduleWords.Three(pull.MeanAtPull, pull.CoreAtPull, pull.ShellAtPull), new(lane.Right + 204, top + 26), new(14, palette.Ink));
+        drawing.Write(AtPull(pull), new(lane.Right + 204, top + 26), new(14, palette.Ink));
         drawing.Write(ScheduleWords.Three(pull.Mean, pull.Core, pull.Shell), new(lane.Right + 380, top + 26), new(14, palette.Ink));
         return top + Height;
     }
@@ -78,8 +79,8 @@ internal sealed class PullLanes(IDrawing drawing, Palette palette, ScheduleAnswe
         DrawLane(pull, lane, top + 34);
         var y = top + 80;
         if (pull.PullDay is not null) drawing.Write(Invariant($"loaded at {pull.MassAtLoading:0.00} kg; all pulled {one.Pieces * pull.MassAtPull:0.0} kg"), new(box.Left, y), new(12, palette.Muted));
-        drawing.Write($"then mean / core / shell {ScheduleWords.Three(pull.MeanAtPull, pull.CoreAtPull, pull.ShellAtPull)}", new(box.Left, y + 19), new(12, palette.Ink));
-        drawing.Write($"after its rest {ScheduleWords.Three(pull.Mean, pull.Core, pull.Shell)} % dry basis", new(box.Left, y + 37), new(12, palette.Ink));
+        drawing.Write($"then mean / core / shell {AtPull(pull)}", new(box.Left, y + 19), new(12, palette.Ink));
+        drawing.Write($"in the end {ScheduleWords.Three(pull.Mean, pull.Core, pull.Shell)} % dry basis", new(box.Left, y + 37), new(12, palette.Ink));
         return y + 50;
     }
 
@@ -90,9 +91,11 @@ internal sealed class PullLanes(IDrawing drawing, Palette palette, ScheduleAnswe
         drawing.Fill([new Box(lane.Left, top, Math.Max(1, pulled - lane.Left), BarHeight).Corners], palette.Shade);
         if (rested - pulled > 2) drawing.Line(new Box(pulled, top + 1, rested - pulled, BarHeight - 2).Corners, new(palette.Shade, 1.5, Dash.Short, Blunt: true), closed: true);
         if (pull.PullDay is not null) drawing.Line([new(pulled, middle - 10), new(pulled, middle + 10)], new(palette.Accent, 3, Blunt: true));
-        drawing.Write(Words(pull), new(lane.Left, top + BarHeight + 18), new(12, palette.Muted));
+        drawing.Write(Words(pull), new(lane.Left - (narrow ? 4 : 0), top + BarHeight + 18), new(12, palette.Muted));
         drawing.End();
     }
+
+    private static string AtPull(ClassPull pull) => pull.PullDay is null ? "–" : ScheduleWords.Three(pull.MeanAtPull, pull.CoreAtPull, pull.ShellAtPull);
 
     private static string Words(ClassPull pull) => pull.PullDay is not { } day ? "dries to the end"
         : pull.RestDays > 0.02 ? Invariant($"dries to day {day:0.0}, then rests closed {pull.RestDays:0.0} days")

@@ -37,11 +37,16 @@ internal sealed class SchedulePage(ScheduleAnswer answer, PictureOptions options
         drawing.Begin("answer");
         if (BoxCautions.Override(answer.Run.Charge!.Plan) is { } words) top = DrawText(drawing, $"OVERRIDE. {words}", top, new(14, Palette.Accent, Bold: true), 20) + 8;
         top = DrawText(drawing, answer.Case.Name, top, new(15, Palette.Muted, Bold: true), 20);
-        top = DrawText(drawing, ScheduleWords.Answer(answer), top + 8, new(options.Narrow ? 19 : 24, Palette.Ink, Bold: true), options.Narrow ? 25 : 32);
+        top = DrawText(drawing, Kept(ScheduleWords.Headline(answer)), top + 8, new(options.Narrow ? 20 : 26, Palette.Ink, Bold: true), options.Narrow ? 26 : 34);
+        top = DrawText(drawing, Kept(ScheduleWords.Way(answer)), top + 6, new(options.Narrow ? 15 : 16, Palette.Ink), options.Narrow ? 21 : 23);
         if (answer.WasStopped) top = DrawText(drawing, "The search was stopped before its end: this is the best so far.", top + 6, new(14, Palette.Accent, Bold: true), 20);
         drawing.End();
         return top + (options.Narrow ? 20 : 26);
     }
+
+    /// <summary>A number and its unit kept on one line.</summary>
+    private static string Kept(string text) => text.Replace(" °C", "\u00a0°C", StringComparison.Ordinal).Replace(" %", "\u00a0%", StringComparison.Ordinal)
+        .Replace(" points", "\u00a0points", StringComparison.Ordinal).Replace("day ", "day\u00a0", StringComparison.Ordinal);
 
     private double DrawStacked(IDrawing drawing, double top)
     {

@@ -16,8 +16,25 @@ public static class ScheduleWords
     {
         var way = $"{Setting(answer.Best)}, {Pulls(answer)}{Rest(answer)}";
         if (answer.MeetsGoal) return $"Dry at {way}: {Outcome(answer)} by {Day(answer, answer.Best.Days)}, within your {Number(answer.Request.LatestDays)} days.";
-        return $"It cannot be done in {Number(answer.Request.LatestDays)} days: the nearest way misses {Band(answer)} {(answer.Request.Goal == ChargeGoal.Even ? "somewhere in a split" : "in a core")} by {Points(answer.Best.Miss)}{Late(answer)}. "
-            + $"It is to dry at {way}.";
+        return $"It cannot be done in {Number(answer.Request.LatestDays)} days: the nearest way leaves {(answer.Request.Goal == ChargeGoal.Even ? "a core or shell" : "a core")} {Points(answer.Best.Miss)} outside {Band(answer)}{Late(answer)}. "
+            + $"That way is to dry at {way}.";
+    }
+
+    /// <summary>The answer as short as it can be: by when, and how good.</summary>
+    public static string Headline(ScheduleAnswer answer)
+    {
+        var even = answer.Request.Goal == ChargeGoal.Even;
+        if (!answer.MeetsGoal) return $"Not possible in {Number(answer.Request.LatestDays)} days: the nearest way leaves a core{(even ? " or shell" : "")} {Points(answer.Best.Miss)} outside {Band(answer)}.";
+        return even
+            ? $"Even at {Band(answer)} by {Day(answer, answer.Best.Days)}: core and shell at most {Points(answer.Best.Gap)} apart."
+            : $"Every core in {Band(answer)} by {Day(answer, answer.Best.Days)}; shells up to {Points(answer.Best.Gap)} drier.";
+    }
+
+    /// <summary>How to run the box, where the pull list stands beneath.</summary>
+    public static string Way(ScheduleAnswer answer)
+    {
+        var needed = answer.MeetsGoal ? $" Needed within {Number(answer.Request.LatestDays)} days." : "";
+        return $"Dry at {Setting(answer.Best)}; pull each class when its marked split weighs what stands below{Rest(answer)}.{needed}{(LateNames(answer) is { Length: > 0 } late ? $" Not in time: {late}." : "")}";
     }
 
     /// <summary>"62 °C with the vent opening at 50 % relative humidity".</summary>
@@ -63,7 +80,7 @@ public static class ScheduleWords
     private static string Pulls(ScheduleAnswer answer)
     {
         var pulled = answer.Best.Classes.Where(pull => pull.PullDay is not null).OrderBy(pull => pull.PullDay).ToList();
-        if (pulled.Count == 0) return "and pull nothing";
+        if (pulled.Count == 0) return "keeping all of it in to the end";
         if (pulled.Count > MostNamed) return $"pulling {pulled.Count} classes one by one from {Name(answer, pulled[0])} to {Name(answer, pulled[^1])}";
         var names = pulled.Select(pull => Name(answer, pull)).ToList();
         return $"pulling {(names.Count > 1 ? $"{string.Join(", ", names.SkipLast(1))} and {names[^1]}" : names[0])}";
@@ -79,11 +96,9 @@ public static class ScheduleWords
         ? $"core, shell and mean are all at or near {Band(answer)} (gap at most {Points(answer.Best.Gap)})"
         : $"every core is in {Band(answer)} (the shell up to {Points(answer.Best.Gap)} drier)";
 
-    private static string Late(ScheduleAnswer answer)
-    {
-        var late = answer.Best.Classes.Where(pull => pull.PullDay is null).Select(pull => ClassOf(answer, pull).Name).ToList();
-        return late.Count > 0 ? $", for {string.Join(", ", late)} cannot be pulled in time" : "";
-    }
+    private static string Late(ScheduleAnswer answer) => LateNames(answer) is { Length: > 0 } late ? $"; {late} cannot be pulled in time" : "";
+
+    private static string LateNames(ScheduleAnswer answer) => string.Join(", ", answer.Best.Classes.Where(pull => pull.PullDay is null).Select(pull => ClassOf(answer, pull).Name));
 
     private static string Number(double days) => days.ToString("0.#", CultureInfo.InvariantCulture);
 }

@@ -1,5 +1,6 @@
 using Rickyard.Core.Boxes;
 using Rickyard.Core.Boxes.Schedules;
+using Rickyard.Web.Pictures.Chart;
 using Rickyard.Web.Pictures.Colour;
 using Rickyard.Web.Pictures.Surface;
 
@@ -100,8 +101,16 @@ internal sealed class TradeOffChart(IDrawing drawing, Palette palette, ScheduleA
         var words = FormattableString.Invariant($"{row.Number}") + (row.IsChosen ? " chosen" : "");
         var centre = Place(row.Candidate);
         var at = numbers.Take(centre, TextMeasure.Room(words, Letters, bold: true), Letters, row.IsChosen ? Radius(row.Candidate) + 4 : 0);
-        if (at.IsAway) drawing.Line([centre, at.Foot], new(palette.Muted, 0.8));
-        drawing.Write(words, at.Text, new(Letters, row.IsChosen ? palette.Accent : palette.Ink, Bold: true, Anchor.Middle));
+        DrawLeader(centre, Radius(row.Candidate), at.Foot);
+        drawing.Write(words, at.Base, new(Letters, row.IsChosen ? palette.Accent : palette.Ink, Bold: true, Anchor.Middle));
+    }
+
+    /// <summary>A line from the edge of a circle to a number that stands well away from it.</summary>
+    private void DrawLeader(Point centre, double radius, Point foot)
+    {
+        double dx = foot.X - centre.X, dy = foot.Y - centre.Y, length = Math.Sqrt(dx * dx + dy * dy);
+        if (length < radius + 6) return;
+        drawing.Line([new(centre.X + radius / length * dx, centre.Y + radius / length * dy), foot], new(palette.Muted, 0.8));
     }
 
     private static Point[] Circle(Point centre, double radius, int corners) =>

@@ -1,4 +1,4 @@
-namespace Rickyard.Web.Pictures.Schedules;
+namespace Rickyard.Web.Pictures.Chart;
 
 /// <summary>An even axis that begins and ends at round numbers.</summary>
 /// <param name="From">Its lower end.</param>
@@ -13,7 +13,7 @@ internal sealed record EvenAxis(double From, double To, double Step)
     /// <param name="most">Most steps.</param>
     public static EvenAxis Over(IReadOnlyCollection<double> values, int most)
     {
-        double low = values.Min(), high = values.Max(), room = Math.Max(0.12 * (high - low), 0.05 * Math.Abs(high) + 1e-3);
+        double low = values.Min(), high = values.Max(), room = Math.Max(0.12 * (high - low), 0.1 * Math.Abs(high) + 1e-3);
         if (low - room < 0.45 * high) low = room;
         var step = StepFor((high - low + 2 * room) / most);
         return new(Math.Max(0, step * Math.Floor((low - room) / step)), step * Math.Ceiling((high + room) / step), step);
