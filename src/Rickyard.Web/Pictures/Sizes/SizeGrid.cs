@@ -13,9 +13,11 @@ internal sealed class SizeGrid(IDrawing drawing, Palette palette, SizeCalendar c
 
     private readonly EndGrain _grain = EndGrain.Of(SplitWidth.Resized(calendar.Case.Split, 1));
 
+    private readonly double _widest = calendar.Widths.SelectMany(row => row).Max() ?? SizeSteps.Largest;
+
     /// <summary>Ground of a cell: paler for smaller splits, never so dark that ink on it is hard to read.</summary>
-    /// <param name="share">Of the largest width, 0 to 1.</param>
-    public static Rgb Tone(double share) => new OkLch(0.975 - 0.20 * share, 0.012 + 0.055 * share, 82).ToRgb();
+    /// <param name="share">Of the widest in the chart, 0 to 1.</param>
+    public static Rgb Tone(double share) => new OkLch(0.98 - 0.20 * share, 0.01 + 0.06 * share, 82).ToRgb();
 
     /// <summary>Draws them into a box.</summary>
     public void Draw(Box box)
@@ -45,18 +47,18 @@ internal sealed class SizeGrid(IDrawing drawing, Palette palette, SizeCalendar c
     {
         drawing.Begin("cell");
         var width = calendar.Widths[row][column];
-        drawing.Fill([cell.Corners], Tone((width ?? 0) / SizeSteps.Largest));
+        drawing.Fill([cell.Corners], Tone((width ?? 0) / _widest));
         if (width is { } known) DrawPiece(known, cell);
         DrawWidth(width, new(cell.Left + Glyph + 4, cell.Top + cell.Height / 2 + 1));
         drawing.Write(SizeWords.By(calendar.Starts[row], calendar.Request.Spans[column]), new(cell.Left + Glyph + 4, cell.Bottom - 4), new(10, palette.Muted));
         drawing.End();
     }
 
-    /// <summary>The piece to scale: the largest tried just fits the height of a cell, or its room where it is broader than high.</summary>
+    /// <summary>The piece, all to one scale: the widest of the chart just fits the height of a cell, or its room where it is broader than high.</summary>
     private void DrawPiece(double width, Box cell)
     {
         var unit = Box.Round(_grain.Outline);
-        var scale = Math.Min((cell.Height - 4) / unit.Height, (Glyph - 6) / unit.Width) / SizeSteps.Largest * width;
+        var scale = Math.Min((cell.Height - 4) / unit.Height, (Glyph - 6) / unit.Width) / _widest * width;
         var outline = _grain.At(new(cell.Left + Glyph / 2, cell.Top + cell.Height / 2), scale);
         drawing.Fill([outline], palette.Bark, 0.75);
     }
