@@ -31,7 +31,7 @@ internal static class Bands
     }
 
     /// <summary>First time from <paramref name="after"/> on at which a falling series is at or below a level, straight between reports; infinity if never.</summary>
-    private static double FirstAtOrBelow(double[] days, double[] values, double level, double after)
+    internal static double FirstAtOrBelow(double[] days, double[] values, double level, double after)
     {
         for (var i = 0; i < days.Length; i++)
         {

@@ -16,7 +16,9 @@ internal sealed class GroupRun(DryingCase drying, CaseAir air, double[] days, in
     /// <param name="group">Number of the group, or null for the typical split.</param>
     /// <param name="notes">Notes of the weather, added to.</param>
     /// <param name="look">Called for every report with the solver, for snapshots; may be null.</param>
-    internal Track[] Run(IReadOnlyList<MemberWood> members, int? group, ISet<string> notes, Action<int, double, SplitSolver, SplitGrid>? look = null)
+    /// <param name="enough">Asked after every report whether the group may end there, later reports being left empty; may be null.</param>
+    internal Track[] Run(
+        IReadOnlyList<MemberWood> members, int? group, ISet<string> notes, Action<int, double, SplitSolver, SplitGrid>? look = null, Func<Track[], int, bool>? enough = null)
     {
         var tracks = members.Select(_ => new Track(days.Length)).ToArray();
         var grids = members.Select(member => SplitGrid.For(member.Split)).ToArray();
@@ -39,6 +41,7 @@ internal sealed class GroupRun(DryingCase drying, CaseAir air, double[] days, in
                 solver.AdvanceTo((days[report] - day) * SecondsPerDay);
                 for (var lane = 0; lane < members.Count; lane++) Record(tracks[lane], report, solver, lane, pieces, greenMass[lane]);
                 look?.Invoke(report, days[report], solver, grids[0]);
+                if (enough?.Invoke(tracks, report) == true) return tracks;
             }
 
             solver.AdvanceTo((end - day) * SecondsPerDay);

@@ -14,14 +14,13 @@ public sealed class SizeCalendarSearch
 {
     private const int Months = 12;
 
-    private readonly SizeCalendarRequest _request;
-    private readonly SizeRuns _runs;
+    private readonly ReadinessOnRack _readiness;
     private readonly double[] _spans;
     private readonly double?[] _widths;
 
-    private SizeCalendarSearch(DryingCase drying, SizeCalendarRequest request, SizeRuns runs)
+    private SizeCalendarSearch(DryingCase drying, SizeCalendarRequest request, ReadinessOnRack readiness)
     {
-        (_request, _runs) = (request, runs);
+        _readiness = readiness;
         _spans = [.. request.Spans.Select(months => (double)NodaTime.Period.DaysBetween(drying.StartDate, drying.StartDate.PlusMonths(months)))];
         _widths = new double?[_spans.Length];
     }
@@ -54,7 +53,7 @@ public sealed class SizeCalendarSearch
         var done = 0;
         try
         {
-            Parallel.For(0, starts.Length, new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, i =>
+            Parallel.For(0, starts.Length, i =>
             {
                 widths[i] = month(starts[i]);
                 progress?.Report(Interlocked.Increment(ref done) / (double)starts.Length);
@@ -70,8 +69,7 @@ public sealed class SizeCalendarSearch
 
     private static double?[] Month(DryingCase drying, SizeCalendarRequest request, IReadOnlyDictionary<WeatherName, WeatherScenario> weather, CancellationToken cancellation)
     {
-        var runs = new SizeRuns(drying, new(request.Members, request.Seed, request.BandHigh / 2, request.BandHigh), weather, cancellation);
-        var search = new SizeCalendarSearch(drying, request, runs);
+        var search = new SizeCalendarSearch(drying, request, new(drying, request, weather, cancellation));
         search.Fill(-1, SizeSteps.Coarse.Count, [.. Enumerable.Range(0, search._spans.Length)]);
         return search._widths;
     }
@@ -87,14 +85,8 @@ public sealed class SizeCalendarSearch
         }
 
         var middle = (passing + failing) / 2;
-        var ready = ReadyDay(middle, spans.Max(span => _spans[span]));
+        var ready = _readiness.Day(SizeSteps.Coarse[middle], spans.Max(span => _spans[span]));
         Fill(middle, failing, [.. spans.Where(span => _spans[span] >= ready)]);
         Fill(passing, middle, [.. spans.Where(span => _spans[span] < ready)]);
-    }
-
-    private double ReadyDay(int step, double days)
-    {
-        var width = SizeSteps.Coarse[step];
-        return new SizeTrial(width, _runs.Run(width, days, days).Window.FirstDays).DayOf(_request.Confidence) ?? double.PositiveInfinity;
     }
 }

@@ -17,12 +17,14 @@ internal sealed class SizeRuns(DryingCase drying, DryingRequest request, IReadOn
     /// <param name="progress">Told the part done; may be null.</param>
     internal DryingRun Run(double width, double days, double exact, IProgress<double>? progress = null)
     {
-        var every = exact / Math.Ceiling(Math.Max(FewestReports, exact / LongestReport));
-        return DryingForecast.Run(Sized(drying, width) with { Days = days, ReportEvery = every }, request with { SnapshotDays = [days] }, weather, progress, cancellation);
+        return DryingForecast.Run(Sized(drying, width) with { Days = days, ReportEvery = exact / Reports(exact) }, request with { SnapshotDays = [days] }, weather, progress, cancellation);
     }
 
+    /// <summary>Reports up to a day.</summary>
+    internal static int Reports(double days) => (int)Math.Ceiling(Math.Max(FewestReports, days / LongestReport));
+
     /// <summary>The case with every piece of one width: a widest width allowed has no spread.</summary>
-    private static DryingCase Sized(DryingCase drying, double width)
+    internal static DryingCase Sized(DryingCase drying, double width)
     {
         var sized = drying with { Split = SplitWidth.Resized(drying.Split, width), SizeSpread = 0 };
         return drying.Charge is [var first, ..] ? sized with { Charge = [first with { Wood = Sized(first.Wood, width), Pieces = Pieces(first.Pieces, drying, width) }, .. drying.Charge.Skip(1)] } : sized;

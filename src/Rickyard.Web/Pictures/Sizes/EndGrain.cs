@@ -10,7 +10,7 @@ namespace Rickyard.Web.Pictures.Sizes;
 /// <param name="To">The other.</param>
 internal sealed record EndGrain(IReadOnlyList<Point> Outline, Point From, Point To)
 {
-    private const int Arc = 24;
+    private const int Arc = 12;
 
     public static EndGrain Of(Split split)
     {

@@ -9,13 +9,15 @@ namespace Rickyard.Web.Pictures.Sizes;
 /// <summary>The cells: month of stacking downward, span until needed rightward; in each the width, the piece drawn to one scale, and the day.</summary>
 internal sealed class SizeGrid(IDrawing drawing, Palette palette, SizeCalendar calendar)
 {
-    private const double Gutter = 116, Head = 44, Glyph = 44, Gap = 3;
+    private const double Gutter = 108, Head = 44, Glyph = 34, Gap = 3;
 
     private readonly EndGrain _grain = EndGrain.Of(SplitWidth.Resized(calendar.Case.Split, 1));
 
+    private readonly double _widest = calendar.Widths.SelectMany(row => row).Max() ?? SizeSteps.Largest;
+
     /// <summary>Ground of a cell: paler for smaller splits, never so dark that ink on it is hard to read.</summary>
-    /// <param name="share">Of the largest width, 0 to 1.</param>
-    public static Rgb Tone(double share) => new OkLch(0.975 - 0.20 * share, 0.012 + 0.055 * share, 82).ToRgb();
+    /// <param name="share">Of the widest in the chart, 0 to 1.</param>
+    public static Rgb Tone(double share) => new OkLch(0.98 - 0.20 * share, 0.01 + 0.06 * share, 82).ToRgb();
 
     /// <summary>Draws them into a box.</summary>
     public void Draw(Box box)
@@ -45,23 +47,23 @@ internal sealed class SizeGrid(IDrawing drawing, Palette palette, SizeCalendar c
     {
         drawing.Begin("cell");
         var width = calendar.Widths[row][column];
-        drawing.Fill([cell.Corners], Tone((width ?? 0) / SizeSteps.Largest));
+        drawing.Fill([cell.Corners], Tone((width ?? 0) / _widest));
         if (width is { } known) DrawPiece(known, cell);
-        DrawWidth(width, new(cell.Left + Glyph + 4, cell.Top + cell.Height / 2 + 1));
-        drawing.Write(SizeWords.By(calendar.Starts[row], calendar.Request.Spans[column]), new(cell.Left + Glyph + 4, cell.Bottom - 4), new(10, palette.Muted));
+        DrawWidth(width, new(cell.Left + Glyph + 2, cell.Top + cell.Height / 2 + 1), cell.Right - 5);
+        drawing.Write(SizeWords.By(calendar.Starts[row], calendar.Request.Spans[column]), new(cell.Left + Glyph + 2, cell.Bottom - 4), new(10, palette.Muted));
         drawing.End();
     }
 
-    /// <summary>The piece to scale: the largest tried just fits the height of a cell, or its room where it is broader than high.</summary>
+    /// <summary>The piece, all to one scale: the widest of the chart just fits the height of a cell, or its room where it is broader than high.</summary>
     private void DrawPiece(double width, Box cell)
     {
         var unit = Box.Round(_grain.Outline);
-        var scale = Math.Min((cell.Height - 4) / unit.Height, (Glyph - 6) / unit.Width) / SizeSteps.Largest * width;
+        var scale = Math.Min((cell.Height - 4) / unit.Height, (Glyph - 4) / unit.Width) / _widest * width;
         var outline = _grain.At(new(cell.Left + Glyph / 2, cell.Top + cell.Height / 2), scale);
         drawing.Fill([outline], palette.Bark, 0.75);
     }
 
-    private void DrawWidth(double? width, Point at)
+    private void DrawWidth(double? width, Point at, double right)
     {
         if (width is not { } known)
         {
@@ -70,7 +72,7 @@ internal sealed class SizeGrid(IDrawing drawing, Palette palette, SizeCalendar c
         }
 
         var centimetres = WidthWords.Centimetres(known) + (SizeWords.IsLargest(known) ? "+" : "");
-        drawing.Write(centimetres, at, new(16, palette.Ink, Bold: true));
-        drawing.Write(WidthWords.Inches(known), at with { X = at.X + 62 }, new(12.5, palette.Ink));
+        drawing.Write(centimetres, at, new(15.5, palette.Ink, Bold: true));
+        drawing.Write(WidthWords.Inches(known), at with { X = right }, new(12, palette.Ink, Anchor: Anchor.End));
     }
 }

@@ -36,7 +36,7 @@ public static class SizeWords
     /// <summary>How it is read, what is meant, and how far it is to be trusted.</summary>
     public static string Footnote(SizeCalendar calendar) => string.Join(' ',
         "Find the month in which you stack, then go along to the day you need the wood.",
-        "Width: the widest way across the end grain, as drawn above. Core: the inner tenth of the piece; shell and ends are drier.",
+        "Width: the widest way across the end grain, as drawn above; the pieces in the cells are drawn to one scale. Core: the inner tenth of the piece; shell and ends are drier.",
         Invariant($"\u201cBy\u201d a day: the core has come there by then; a wet spell can lift it a little again. Widths from {100 * SizeSteps.Smallest:0} to {100 * SizeSteps.Largest:0}\u00a0cm were tried; in each cell the next one tried was not ready."),
         Invariant($"A forecast, not a promise: computed from {calendar.Request.Members} runs in weather as it may come, with wood as it may be. Split one and measure before you burn it. Model {calendar.ModelVersion}, seed\u00a0{calendar.Request.Seed}."));
 
