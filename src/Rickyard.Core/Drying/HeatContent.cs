@@ -31,8 +31,16 @@ internal readonly record struct HeatContent(double Frozen, double Melting, doubl
         : celsius >= Bottom ? Melting * celsius
         : Melting * Bottom + Frozen * (celsius - Bottom);
 
-    /// <summary>The inverse of <see cref="At"/>, with its slope. [°C], [K kg J⁻¹]</summary>
-    internal (double Celsius, double Slope) Celsius(double heat) => heat >= 0 ? (heat / Thawed, 1 / Thawed)
-        : heat >= Melting * Bottom ? (heat / Melting, 1 / Melting)
-        : (Bottom + (heat - Melting * Bottom) / Frozen, 1 / Frozen);
+    /// <summary>The inverse of <see cref="At"/>. [°C]</summary>
+    /// <param name="heat">[J per kg of dry wood]</param>
+    internal double Celsius(double heat) => heat >= 0 ? heat / Thawed
+        : heat >= Melting * Bottom ? heat / Melting
+        : Bottom + (heat - Melting * Bottom) / Frozen;
+
+    /// <summary>
+    /// Slope of <see cref="Celsius"/> for the matrix of an implicit step. While wood melts it is that of frozen wood: with its own, far smaller one a thin cell would
+    /// take in a whole step's heat as if it never warmed, and end the step far above its neighbours. [K kg J⁻¹]
+    /// </summary>
+    /// <param name="heat">[J per kg of dry wood]</param>
+    internal double SteepestSlope(double heat) => 1 / (heat >= 0 ? Thawed : Frozen);
 }

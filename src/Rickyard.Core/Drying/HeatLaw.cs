@@ -69,8 +69,8 @@ internal sealed class HeatLaw(LaneGrid grid, LaneWood wood, double[] reference, 
     {
         for (var cell = 0; cell < _celsius.Length; cell++)
         {
-            var (celsius, slope) = _content[cell].Celsius(state[cell] * reference[cell]);
-            (_celsius[cell], _slope[cell]) = (celsius, slope * reference[cell]);
+            var heat = state[cell] * reference[cell];
+            (_celsius[cell], _slope[cell]) = (_content[cell].Celsius(heat), _content[cell].SteepestSlope(heat) * reference[cell]);
         }
     }
 

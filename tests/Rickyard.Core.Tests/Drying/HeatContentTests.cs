@@ -11,7 +11,7 @@ public sealed class HeatContentTests
     public void Temperature_of_its_heat_is_the_temperature() => Gen.Select(Gen.Double[0, 1.5], Gen.Double[-40, 100], Gen.Double[-40, 100]).Sample((moisture, near, celsius) =>
     {
         var content = HeatContent.Near(moisture, near);
-        Assert.Equal(celsius, content.Celsius(content.At(celsius)).Celsius, 1e-9);
+        Assert.Equal(celsius, content.Celsius(content.At(celsius)), 1e-9);
     });
 
     [Fact]
