@@ -18,6 +18,7 @@ internal static class BoxJson
         Classes(json, charge, new(run));
         Energy(json, charge);
         json.Number("drip_kg", charge.DripKilograms, 3);
+        Changes(json, charge);
         RunJson.Texts(json, "cautions", BoxCautions.For(charge.Plan));
     }
 
@@ -78,6 +79,20 @@ internal static class BoxJson
             RunJson.Series(json, one.Typical);
             RunJson.Bands(json, SeriesColumn.Bands(one));
             RunJson.Window(json, one.Window, clock);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void Changes(Utf8JsonWriter json, ChargeRun charge)
+    {
+        json.WriteStartArray("changes");
+        foreach (var gain in charge.Changes)
+        {
+            json.WriteStartObject();
+            json.WriteString("change", ChangeSentences.Words(gain.Change));
+            json.Number("time_share", gain.TimeShare, 3);
             json.WriteEndObject();
         }
 

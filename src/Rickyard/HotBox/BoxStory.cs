@@ -36,7 +36,11 @@ internal static class BoxStory
     }
 
     /// <summary>What holds it back, stage by stage.</summary>
-    public static void Limits(ChargeRun charge, Screen screen) => RunStory.List("What holds it back, and what would help most:", [.. BoxLimitSentences.Of(charge)], screen);
+    public static void Limits(ChargeRun charge, Screen screen)
+    {
+        RunStory.List("What holds it back, and what would help most:", [.. BoxLimitSentences.Of(charge)], screen);
+        RunStory.List("Tried one at a time, to bring the cores as low as by the end of the first drying:", ChangeSentences.Of(charge), screen);
+    }
 
     /// <summary>Energy and money.</summary>
     public static void Energy(ChargeRun charge, Screen screen)

@@ -52,7 +52,7 @@ internal sealed class Screen(TextWriter output, TextWriter error, int width, boo
     {
         var table = new Table().Border(TableBorder.Simple).HideFooters();
         for (var column = 0; column < heads.Count; column++)
-            table.AddColumn(new TableColumn(new Text(heads[column])) { Alignment = alignment[column] == 'r' ? Justify.Right : Justify.Left, NoWrap = alignment[column] == 'r' });
+            table.AddColumn(new TableColumn(new Text(heads[column])) { Alignment = alignment[column] == 'r' ? Justify.Right : Justify.Left, NoWrap = alignment[column] == 'r' || column == 0 });
         foreach (var row in rows) table.AddRow(row.Select(cell => new Text(cell)));
         Write(Output, table);
     }

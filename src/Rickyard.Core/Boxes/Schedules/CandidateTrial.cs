@@ -8,13 +8,29 @@ internal sealed class CandidateTrial(BoxPlan plan, DryingTrack track, IReadOnlyL
     private const int Looks = 16;
     private readonly ClosedRest[] _rests = [.. charge.Select(shape => new ClosedRest(shape, RestCelsiusOf(track), outside.Pressure))];
 
-    /// <summary>Every candidate of the track: all classes pulled at one mean, for each level; all pulled by their cores; and each class where it does best.</summary>
+    /// <summary>Parts of the whole rest that are tried: less rest is sooner and cheaper, and less even.</summary>
+    private static readonly double[] RestParts = [0, 0.25, 0.5, 1];
+
+    /// <summary>
+    /// Every candidate of the track: all classes pulled at one mean, for each level, and rested less or more; all pulled by their cores; and each class where it does best.
+    /// </summary>
     internal IEnumerable<ScheduleCandidate> All()
     {
-        var levels = PullLevels.For(goal).Select(level => (double?)level).Append(null).ToList();
-        var pulls = levels.Select(level => Enumerable.Range(0, charge.Count).Select(i => Pull(i, level)).ToList()).ToList();
-        for (var option = 0; option < levels.Count; option++) yield return Candidate(levels[option], pulls[option]);
-        yield return Candidate(null, [.. Enumerable.Range(0, charge.Count).Select(i => pulls.Select(option => option[i]).MinBy(Demerit)!)]);
+        List<List<ClassPull>> full = [];
+        foreach (var level in PullLevels.For(goal))
+        {
+            var pulls = Enumerable.Range(0, charge.Count).Select(i => Pull(i, track.DayAt(i, reading => reading.Mean, level))).ToList();
+            foreach (var part in pulls.Any(one => one.Rest.Count > 1) ? RestParts : [1]) yield return Candidate(level, [.. pulls.Select(one => one.Rested(part))]);
+            full.Add([.. pulls.Select(one => one.Rested(1))]);
+        }
+
+        foreach (var core in new[] { goal.BandHigh, goal.Middle })
+        {
+            full.Add([.. Enumerable.Range(0, charge.Count).Select(i => Pull(i, track.DayAt(i, reading => reading.Core, core)).Rested(0))]);
+            yield return Candidate(null, full[^1]);
+        }
+
+        yield return Candidate(null, [.. Enumerable.Range(0, charge.Count).Select(i => full.Select(option => option[i]).MinBy(Demerit)!)]);
     }
 
     /// <summary>Of one class: first to get there, then to be even.</summary>
@@ -35,25 +51,22 @@ internal sealed class CandidateTrial(BoxPlan plan, DryingTrack track, IReadOnlyL
             classes.Max(one => goal.Miss(one.Core, one.Mean, one.Shell)));
     }
 
-    private ClassPull Pull(int i, double? level)
+    private PulledClass Pull(int i, double? day)
     {
         var loaded = track.Readings[i][0].Mass;
-        var day = level is { } mean ? track.DayAt(i, reading => reading.Mean, mean) : track.DayAt(i, reading => reading.Core, goal.Middle);
-        if (day is null) return Late(i, track.Readings[i][^1], loaded);
+        var last = track.Readings[i][^1];
+        if (day is null && goal.Miss(last) <= goal.Tolerance) day = latestDays;
+        if (day is null) return new(i, null, loaded, [(0, last)]);
         var (reading, field) = track.At(i, day.Value);
-        var (rest, end) = level is null || day >= latestDays ? (0, reading) : Rest(i, reading, field, latestDays - day.Value);
-        return new(i, day, rest, reading.Mean, reading.Core, reading.Shell, reading.Mass, loaded, end.Mean, end.Core, end.Shell);
+        return new(i, day, loaded, Rest(i, reading, field, latestDays - day.Value));
     }
 
-    private static ClassPull Late(int i, in SplitReading last, double loaded) =>
-        new(i, null, 0, last.Mean, last.Core, last.Shell, last.Mass, loaded, last.Mean, last.Core, last.Shell);
-
-    private (double Days, SplitReading End) Rest(int i, in SplitReading reading, double[] field, double most)
+    private IReadOnlyList<(double Days, SplitReading Reading)> Rest(int i, in SplitReading reading, double[] field, double most)
     {
         // A mean outside the band never comes into it by resting; a rest that cannot help is not run.
-        if (reading.Mean > goal.BandHigh + goal.Tolerance || (goal.Goal == ChargeGoal.Even && reading.Mean < goal.BandLow - goal.Tolerance)) return (0, reading);
-        if (reading.Core <= goal.BandHigh && goal.Goal == ChargeGoal.UsableNow) return (0, reading);
-        return _rests[i].Run(field, reading.Celsius, most, Looks, now => goal.Miss(now) <= 0);
+        var outside = reading.Mean > goal.BandHigh + goal.Tolerance || (goal.Goal == ChargeGoal.Even && reading.Mean < goal.BandLow - goal.Tolerance);
+        var usable = reading.Core <= goal.BandHigh && goal.Goal == ChargeGoal.UsableNow;
+        return most <= 0 || outside || usable ? [(0, reading)] : _rests[i].Run(field, reading.Celsius, most, Looks, now => goal.Miss(now) <= 0);
     }
 
     /// <summary>What holding the empty box warm costs. [J]</summary>

@@ -24,25 +24,25 @@ internal sealed class ClosedRest
         _driver = new(_grid, _law, StepControl.Forecast);
     }
 
-    /// <summary>Rest from a field for some days, until <paramref name="done"/> of the readings; gives how long, and the readings then.</summary>
+    /// <summary>Rest from a field for some days, until <paramref name="done"/> of the readings; gives what was read at every look, the start among them.</summary>
     /// <param name="field">At the start. [kg kg⁻¹]</param>
     /// <param name="celsius">Of the wood at the start. [°C]</param>
     /// <param name="days">At most. [d]</param>
     /// <param name="looks">How often it is looked at.</param>
     /// <param name="done">Whether it may stop.</param>
-    internal (double Days, SplitReading Reading) Run(double[] field, double celsius, double days, int looks, Func<SplitReading, bool> done)
+    internal IReadOnlyList<(double Days, SplitReading Reading)> Run(double[] field, double celsius, double days, int looks, Func<SplitReading, bool> done)
     {
         field.CopyTo(_driver.Stepper.State, 0);
         _driver.Restart(0);
         _law.SetCelsius(celsius);
-        var reading = Read();
-        for (var look = 1; look <= looks && !done(reading); look++)
+        List<(double Days, SplitReading Reading)> read = [(0, Read())];
+        for (var look = 1; look <= looks && !done(read[^1].Reading); look++)
         {
             while (_driver.Time < days * SecondsPerDay * look / looks) _driver.Advance(days * SecondsPerDay * look / looks);
-            reading = Read();
+            read.Add((_driver.Time / SecondsPerDay, Read()));
         }
 
-        return (_driver.Time / SecondsPerDay, reading);
+        return read;
     }
 
     private SplitReading Read()

@@ -21,5 +21,6 @@ internal sealed record GoalMeasure(ChargeGoal Goal, double BandLow, double BandH
     /// <summary>The same of readings.</summary>
     internal double Miss(in SplitReading reading) => Miss(reading.Core, reading.Mean, reading.Shell);
 
-    private double Beyond(double moisture) => Math.Max(0, Math.Max(moisture - BandHigh, BandLow - moisture));
+    /// <summary>Distance of one moisture from the band. [kg kg⁻¹]</summary>
+    internal double Beyond(double moisture) => Math.Max(0, Math.Max(moisture - BandHigh, BandLow - moisture));
 }

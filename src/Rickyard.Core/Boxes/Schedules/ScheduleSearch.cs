@@ -66,11 +66,13 @@ public static class ScheduleSearch
         return able.Where(one => one.Gap <= least + AlikeGap).MinBy(one => one.EnergyJoules)!;
     }
 
-    /// <summary>Those that meet the goal about as well as the best and that none beats in days, energy and gap at once; near twins left out.</summary>
+    /// <summary>
+    /// Those that none beats in days, energy and gap at once, near twins left out: with every class's core (for even wood: its mean) where it is wanted, or as near to that as the best.
+    /// </summary>
     private static List<ScheduleCandidate> Front(IReadOnlyList<ScheduleCandidate> tried, ScheduleCandidate best, GoalMeasure goal)
     {
         List<ScheduleCandidate> front = [best];
-        foreach (var one in tried.Where(one => one.Miss <= Math.Max(goal.Tolerance, best.Miss + goal.Tolerance / 2)).OrderBy(one => one.Days).ThenBy(one => one.EnergyJoules))
+        foreach (var one in tried.Where(one => IsWorthShowing(one, best, goal)).OrderBy(one => one.Days).ThenBy(one => one.EnergyJoules))
         {
             if (front.Any(kept => Beats(kept, one))) continue;
             front.RemoveAll(kept => !ReferenceEquals(kept, best) && Beats(one, kept));
@@ -79,6 +81,10 @@ public static class ScheduleSearch
 
         return [.. front.OrderBy(one => one.Days).ThenBy(one => one.EnergyJoules)];
     }
+
+    private static bool IsWorthShowing(ScheduleCandidate one, ScheduleCandidate best, GoalMeasure goal) => goal.Goal == ChargeGoal.UsableNow
+        ? one.Miss <= Math.Max(goal.Tolerance, best.Miss + goal.Tolerance / 2)
+        : one.Classes.All(pull => pull.PullDay is not null && goal.Beyond(pull.Mean) <= goal.Tolerance) || one.Miss <= best.Miss + goal.Tolerance / 2;
 
     /// <summary>Not worse by more than nobody would notice: a twentieth of a day or a fiftieth, 3 % of the energy, half a point of gap.</summary>
     private static bool Beats(ScheduleCandidate other, ScheduleCandidate one) =>
