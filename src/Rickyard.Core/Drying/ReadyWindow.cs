@@ -10,4 +10,11 @@ public sealed record ReadyWindow(double BandLow, double BandHigh, DaySpread From
 {
     /// <summary>Day on which each member's core first is at or below the upper edge, rising; infinity for one that does not come there within the run. [d]</summary>
     public IReadOnlyList<double> FirstDays { get; init; } = [];
+
+    /// <summary>Equal in every value, the days of the members one by one.</summary>
+    public bool Equals(ReadyWindow? other) =>
+        other is not null && (BandLow, BandHigh, From, Until, ChanceReady) == (other.BandLow, other.BandHigh, other.From, other.Until, other.ChanceReady) && FirstDays.SequenceEqual(other.FirstDays);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(BandLow, BandHigh, From, Until, ChanceReady, FirstDays.Count);
 }

@@ -50,7 +50,7 @@ internal sealed class SizeGrid(IDrawing drawing, Palette palette, SizeCalendar c
         drawing.Fill([cell.Corners], Tone((width ?? 0) / _widest));
         if (width is { } known) DrawPiece(known, cell);
         DrawWidth(width, new(cell.Left + Glyph + 2, cell.Top + cell.Height / 2 + 1), cell.Right - 5);
-        drawing.Write(SizeWords.By(calendar.Starts[row], calendar.Request.Spans[column]), new(cell.Left + Glyph + 2, cell.Bottom - 4), new(10, palette.Muted));
+        drawing.Write(SizeWords.By(calendar.Starts[row], calendar.Request.Spans[column]), new(cell.Left + Glyph + 2, cell.Bottom - 4), new(10, palette.Ink));
         drawing.End();
     }
 
