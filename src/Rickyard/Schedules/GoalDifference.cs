@@ -40,7 +40,7 @@ internal static class GoalDifference
     /// <summary>The fitting pull in the setting nearest the chosen one.</summary>
     private static (ScheduleCandidate Candidate, ClassPull Pull)? Nearest(ScheduleAnswer answer, int number, Func<ClassPull, bool> fits, Func<ClassPull, double> miss) => answer.Tried.Prepend(answer.Best)
         .SelectMany(candidate => candidate.Classes.Where(pull => pull.Class == number && pull.PullDay is not null && fits(pull)).Select(pull => (candidate, pull)))
-        .OrderBy(found => Away(found.candidate, answer.Best)).ThenBy(found => miss(found.pull))
+        .OrderBy(found => Away(found.candidate, answer.Best)).ThenBy(found => miss(found.pull)).ThenByDescending(found => found.pull.RestDays)
         .Select(found => ((ScheduleCandidate, ClassPull)?)found).FirstOrDefault();
 
     private static double Away(ScheduleCandidate one, ScheduleCandidate best) =>
