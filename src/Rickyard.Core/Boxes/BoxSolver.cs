@@ -1,6 +1,5 @@
 using Rickyard.Core.Air;
 using Rickyard.Core.Drying;
-using Rickyard.Core.Wood;
 
 namespace Rickyard.Core.Boxes;
 
