@@ -14,6 +14,9 @@ switch (args)
     case ["ensemble", ..]:
         EnsembleYear.Run(args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 256, Environment.ProcessorCount, 365, args.Length > 2 ? args[2] : null);
         return 0;
+    case ["charge"]:
+        ChargeRace.Run(repeats: 9);
+        return 0;
     case ["scaling"]:
         Scaling.Run();
         return 0;
@@ -25,6 +28,7 @@ switch (args)
             usage:
               wedge A|B [tolerance]           the comparison problems, one JSON line
               ensemble [members] [weather]    members through a year of hourly weather, one JSON line
+              charge                          two weeks of six classes in a box against problem A, one JSON line
               scaling                         time against cells, members and hours
               steps                           BenchmarkDotNet on single days
             """);

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Globalization;
 using System.Text.Json;
 using Rickyard.Core.Drying;
@@ -27,31 +26,36 @@ internal sealed class WedgeRace
         _driver = new(_grid, _law, new(10 * tolerance, tolerance, 30, (problem == "A" ? 24 : 6) * 3600, AllowNegative: true));
     }
 
+    /// <summary>Solve the problem over and over and print the median time and the answer.</summary>
+    /// <param name="problem">A or B.</param>
+    /// <param name="tolerance">Relative; a tenth of it is absolute.</param>
+    /// <param name="repeats">Solves after warm-up.</param>
     public static void Run(string problem, double tolerance, int repeats)
     {
         var race = new WedgeRace(problem, tolerance);
-        var times = new double[repeats];
         var answer = race.Solve();
-        for (var warm = Stopwatch.StartNew(); warm.ElapsedMilliseconds < 1500;) race.Solve();
-        for (var i = 0; i < repeats; i++)
-        {
-            var watch = Stopwatch.StartNew();
-            answer = race.Solve();
-            times[i] = watch.Elapsed.TotalSeconds;
-        }
-
-        Array.Sort(times);
+        var seconds = Timing.Median(repeats, () => answer = race.Solve());
         Console.WriteLine(JsonSerializer.Serialize(new
         {
             problem,
             grid = new[] { 14, 8, 12 },
             rtol = tolerance,
-            seconds = Math.Round(times[repeats / 2], 6),
+            seconds = Math.Round(seconds, 6),
             evaluations = answer.Evaluations,
             days = answer.Days,
             mean = answer.Mean.Select(m => Math.Round(m, 3)),
             core = answer.Core.Select(m => Math.Round(m, 3)),
         }));
+    }
+
+    /// <summary>Median time of a solve. [s]</summary>
+    /// <param name="problem">A or B.</param>
+    /// <param name="tolerance">Relative.</param>
+    /// <param name="repeats">Solves after warm-up.</param>
+    public static double Seconds(string problem, double tolerance, int repeats)
+    {
+        var race = new WedgeRace(problem, tolerance);
+        return Timing.Median(repeats, () => race.Solve());
     }
 
     private WedgeAnswer Solve()

@@ -15,6 +15,9 @@ internal sealed class BoxFlows(BoxDescription box, double pressure)
     /// <summary>Coil of a dehumidifier, below which no water condenses, and what it is rated at: 18.3 °C and 60 % (rating point of reference/label rules; the coil is judgement). [K], [Pa]</summary>
     private const double CoilKelvins = Temperature.IcePointKelvins + 5, RatedKelvins = Temperature.IcePointKelvins + 18.3, RatedHumidity = 0.60;
 
+    /// <summary>Vapour beyond saturation turns into mist and settles on the walls within so long (judgement; short, so that air is hardly ever beyond saturation). [s]</summary>
+    private const double MistSettles = 10;
+
     private const double Gravity = 9.80665;
 
     internal BoxDescription Box => box;
@@ -40,11 +43,12 @@ internal sealed class BoxFlows(BoxDescription box, double pressure)
         ? Math.Clamp(0.5 + (vapor / SaturationPressure.OverWater(kelvins) - humidity) / HumidityBand, 0, 1)
         : 1;
 
-    /// <summary>Vapour that condenses on the walls and drips off. [kg s⁻¹]</summary>
-    internal double OnWalls(double vapor, double wallKelvins, double film)
+    /// <summary>Vapour that condenses on the walls, and mist that settles there, and drips off. [kg s⁻¹]</summary>
+    internal double OnWalls(double kelvins, double vapor, double wallKelvins, double film)
     {
-        var excess = vapor - SaturationPressure.OverWater(wallKelvins);
-        return excess > 0 ? box.WallArea * SurfaceTransfer.VaporConductance(film, wallKelvins, pressure) * excess : 0;
+        double excess = vapor - SaturationPressure.OverWater(wallKelvins), mist = vapor - SaturationPressure.OverWater(kelvins);
+        return (excess > 0 ? box.WallArea * SurfaceTransfer.VaporConductance(film, wallKelvins, pressure) * excess : 0)
+            + (mist > 0 ? BoxAir.VaporIn(box.Volume, kelvins, mist) / MistSettles : 0);
     }
 
     /// <summary>Water that the dehumidifier takes out, and the electricity it draws. [kg s⁻¹], [W]</summary>

@@ -1,6 +1,5 @@
 using Rickyard.Core.Air;
 using Rickyard.Core.Drying;
-using Rickyard.Core.Wood;
 
 namespace Rickyard.Core.Boxes;
 
@@ -174,8 +173,8 @@ internal sealed class BoxSolver
                 continue;
             }
 
-            var place = StepContext.Position(_bodies[i].Class.Shelf);
-            var air = _bodies[i].AirIn(kelvins + place * _rise, Math.Max(0, vapor - place * _moistening), wall, radiant, view, _flows.Box.Fan.Speed);
+            var (shelfKelvins, shelfVapor) = OnShelf(_bodies[i].Class.Shelf, kelvins, vapor);
+            var air = _bodies[i].AirIn(shelfKelvins, shelfVapor, wall, radiant, view, _flows.Box.Fan.Speed);
             if (first) _bodies[i].Begin(air); else _bodies[i].Meet(air);
             settled &= _bodies[i].Settle(step);
             _bodies[i].AddTo(ref charge, step);
@@ -183,6 +182,15 @@ internal sealed class BoxSolver
         }
 
         return settled;
+    }
+
+    /// <summary>Air on a shelf: warmer and drier than the mean, or colder and moister, but not beyond its saturation. [K], [Pa]</summary>
+    private (double Kelvins, double Vapor) OnShelf(ShelfPlace shelf, double kelvins, double vapor)
+    {
+        var place = StepContext.Position(shelf);
+        if (place == 0) return (kelvins, vapor);
+        var there = kelvins + place * _rise;
+        return (there, Math.Clamp(vapor - place * _moistening, 0, SaturationPressure.OverWater(there)));
     }
 
     /// <summary>How much the air cools and moistens on its way through the charge: what the heater gives and the charge gives off, over the air carried round.</summary>

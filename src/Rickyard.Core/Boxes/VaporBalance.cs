@@ -42,6 +42,6 @@ internal readonly record struct VaporBalance(
         var (water, power) = Flows.Dehumidified(Kelvins, vapor);
         return new(
             let, leaving, Psychrometrics.HumidityRatio(Outside.VaporPressure, Flows.Pressure), Psychrometrics.HumidityRatio(vapor, Flows.Pressure),
-            Flows.OnWalls(vapor, Before.WallKelvins, WallFilm), water, power);
+            Flows.OnWalls(Kelvins, vapor, Before.WallKelvins, WallFilm), water, power);
     }
 }

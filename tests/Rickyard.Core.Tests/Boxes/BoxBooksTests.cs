@@ -11,6 +11,9 @@ public sealed class BoxBooksTests(ITestOutputHelper output)
 {
     private const double Rounding = 1e-8, FanAndSunCelsius = 100;
 
+    /// <summary>Air that a class meets over a step is foreseen from the step's start, so it may lie a little beyond saturation.</summary>
+    private const double MistyHumidity = 1.15;
+
     [Fact]
     public void Water_and_heat_of_two_weeks_close_to_rounding()
     {
@@ -37,9 +40,9 @@ public sealed class BoxBooksTests(ITestOutputHelper output)
             foreach (var series in trace.Typical) Assert.All(series.Mean.Concat(series.Core).Concat(series.Shell).Concat(series.End), m => Assert.InRange(m, 0, 2.5));
             Assert.All(Numbers(trace), number => Assert.True(double.IsFinite(number), "A series of the box holds a number that is none."));
             Assert.All(trace.Series.AirCelsius, air => Assert.InRange(air, -30, Hottest(any)));
-            for (var i = 0; i < any.Charge.Count; i++) Assert.InRange(Wettest(trace, i), 0, 1.05);
+            for (var i = 0; i < any.Charge.Count; i++) Assert.InRange(Wettest(trace, i), 0, MistyHumidity);
         },
-        iter: 60, threads: 1, print: any => any.ToString());
+        iter: 100, threads: 1, print: any => any.ToString());
 
     private static IEnumerable<double> Numbers(BoxTrace trace) =>
         [.. trace.Series.AirCelsius, .. trace.Series.AirHumidity, .. trace.Series.WallCelsius, .. trace.Series.HeaterWatts, .. trace.Series.WaterKilograms, .. trace.Series.EnergyJoules,
