@@ -8,7 +8,7 @@ namespace Rickyard.Core.Boxes.Schedules;
 /// <summary>A candidate made a case, run on the usual grid with all pulls.</summary>
 internal static class ScheduleRun
 {
-    private const int Reports = 120;
+    private const int Reports = 64;
 
     /// <summary>Shortest run: an hour, where everything is ready at once. [d]</summary>
     private const double Shortest = 1.0 / 24;
