@@ -46,8 +46,21 @@ internal sealed class LimitMeter
         return new(stage, fromDay, toDay, limit, missing, shares.Vapor, shares.Surface, shares.Inside);
     }
 
-    /// <summary>Neighbours of the same stage and limit made one, weighted by time.</summary>
+    /// <summary>
+    /// Neighbours of the same stage and limit made one, weighted by time; then stretches too short to plan by go to the longer of their neighbours, all but a heater that
+    /// warms the box up.
+    /// </summary>
     internal static List<StageLimit> Merged(IEnumerable<StageLimit> limits)
+    {
+        var merged = Alike(limits);
+        for (var shortest = ShortestOf(merged); shortest is { } found; shortest = ShortestOf(merged)) merged = Alike(Absorbed(merged, found));
+        return merged;
+    }
+
+    /// <summary>Of its stage, a stretch shorter than this is not told (judgement).</summary>
+    private const double TooShort = 0.04;
+
+    private static List<StageLimit> Alike(IEnumerable<StageLimit> limits)
     {
         List<StageLimit> merged = [];
         foreach (var next in limits)
@@ -57,6 +70,20 @@ internal sealed class LimitMeter
         }
 
         return merged;
+    }
+
+    private static int? ShortestOf(List<StageLimit> limits)
+    {
+        double Of(int i) => (limits[i].ToDay - limits[i].FromDay) / limits.Where(one => one.Stage == limits[i].Stage).Sum(one => one.ToDay - one.FromDay);
+        bool Warms(int i) => limits[i].Limit == BoxLimit.Heater && (i == 0 || limits[i - 1].Stage != limits[i].Stage);
+        return Enumerable.Range(0, limits.Count).Where(i => !Warms(i) && Of(i) < TooShort).OrderBy(Of).Select(i => (int?)i).FirstOrDefault();
+    }
+
+    private static List<StageLimit> Absorbed(List<StageLimit> limits, int gone)
+    {
+        var into = new[] { gone - 1, gone + 1 }.Where(i => i >= 0 && i < limits.Count && limits[i].Stage == limits[gone].Stage).MaxBy(i => limits[i].ToDay - limits[i].FromDay);
+        var joined = into < gone ? Joined(limits[into], limits[gone]) : Joined(limits[gone], limits[into]) with { Limit = limits[into].Limit };
+        return [.. limits.Where((_, i) => i < Math.Min(into, gone)), joined, .. limits.Where((_, i) => i > Math.Max(into, gone))];
     }
 
     private static StageLimit Joined(StageLimit first, StageLimit second)
