@@ -9,7 +9,11 @@ namespace Rickyard.Core.Boxes;
 /// </summary>
 internal sealed class BoxSolver
 {
-    private const int MostRounds = 25;
+    private const int MostRounds = 40;
+
+    /// <summary>From this round on the air only moves part of the way, lest it swing to and fro in a box that no thermostat holds.</summary>
+    private const int DampedFrom = 5;
+    private const double Damping = 0.4;
 
     /// <summary>The air has settled when it moves less than this in a round; what is left is booked all the same. [K], [Pa]</summary>
     private const double SettledKelvins = 0.02, SettledPascals = 2;
@@ -76,7 +80,7 @@ internal sealed class BoxSolver
             var step = _size.Next(until - Time);
             var around = outside(Time, step);
             var error = setting.InTheOpen ? TryInTheOpen(step, around) : TryInBox(step, around, setting, out _pending);
-            if (_size.Accepts(step, error))
+            if (!double.IsNaN(error) && _size.Accepts(step, error))
             {
                 if (setting.InTheOpen) AcceptInTheOpen(step, around); else Accept(step, _pending);
                 _size.Grow(step, error);
@@ -86,6 +90,7 @@ internal sealed class BoxSolver
                 return step;
             }
 
+            if (step <= _control.ShortestStep) throw new InvalidOperationException($"The box left the range of air and wood on day {Time / 86400:0.00}: air at {Air.Kelvins:0} K.");
             Steps = (Steps.Accepted, Steps.Rejected + 1);
             _size.Cut(step, error);
         }
@@ -143,19 +148,23 @@ internal sealed class BoxSolver
         double step, in Outside outside, BoxSetting setting, double wallFilm, double area, double view)
     {
         double kelvins = Air.Kelvins, vapor = Air.VaporPressure(_flows.Pressure), wall = Air.WallKelvins, radiant = 0;
+        var caught = _flows.Box.Heater.RadiantShare * Math.Min(1, area / _flows.Box.WallArea);
         ChargeResponse charge = default;
         for (var round = 0; round < MostRounds; round++)
         {
-            charge = new() { AtKelvins = kelvins, AtVapor = vapor };
+            charge = new() { AtKelvins = kelvins, AtVapor = vapor, AtWall = wall };
             var settled = SettleBodies(step, kelvins, vapor, wall, radiant, view, round == 0, ref charge);
-            var balance = new HeatBalance(_flows, Air, outside, setting, step, wallFilm, charge);
+            var balance = new HeatBalance(_flows, Air, outside, setting, step, wallFilm, caught, charge);
             var (nextKelvins, nextVapor) = balance.Solve();
             var moved = Math.Abs(nextKelvins - kelvins) > SettledKelvins || Math.Abs(nextVapor - vapor) > SettledPascals;
-            (kelvins, vapor, wall) = (nextKelvins, nextVapor, balance.WallKelvins(nextKelvins));
+            var part = round < DampedFrom ? 1 : Damping;
+            (kelvins, vapor) = (kelvins + part * (nextKelvins - kelvins), vapor + part * (nextVapor - vapor));
+            wall = balance.WallKelvins(kelvins);
             var heater = _flows.Heater(kelvins, setting.SetKelvins);
-            radiant = area > 0 ? _flows.Box.Heater.RadiantShare * heater / area : 0;
+            radiant = area > 0 ? caught * heater / area : 0;
             Spread(kelvins, heater + _flows.Box.Fan.Power, charge.Vapor);
             if (settled && !moved && round > 0) break;
+            if (round > 36) System.Console.WriteLine($"DBGR {Time} {step} k={kelvins} v={vapor} sat={SaturationPressure.OverWater(kelvins)} settled {settled} moved {moved} at {charge.AtKelvins} {charge.AtVapor} {charge.AtWall} wall {wall} rise {_rise} m {_moistening} radiant {radiant} heater {heater} bodies {string.Join(' ', _bodies.Select(b=>b.SettledKelvins))}");
         }
 
         return (charge.AtKelvins, charge.AtVapor, charge, radiant);

@@ -39,7 +39,7 @@ internal static class BoxStory
     public static void Limits(ChargeRun charge, Screen screen)
     {
         RunStory.List("What holds it back, and what would help most:", [.. BoxLimitSentences.Of(charge)], screen);
-        RunStory.List("Tried one at a time, to bring the cores as low as by the end of the first drying:", ChangeSentences.Of(charge), screen);
+        RunStory.List("Tried one at a time, to take as much water off each kilogram of wood as by the end of the first drying:", ChangeSentences.Of(charge), screen);
     }
 
     /// <summary>Energy and money.</summary>

@@ -8,13 +8,13 @@ namespace Rickyard.Core.Tests.Boxes;
 public class ChangeTrialTests
 {
     [Fact]
-    public void A_vent_gains_much_where_the_air_is_full_and_next_to_nothing_where_it_is_not()
+    public void A_vent_gains_more_where_the_air_is_full_than_where_it_is_not()
     {
         var shut = SampleBox.Cabinet with { Vent = new(0.0004, 0, null), LeakOpening = 0, WallConductance = 0.5 };
         double Of(BoxDescription box, ChargeClass[] charge) => Gains(box, 70, charge).Single(gain => gain.Change == BoxChange.LargerVent).TimeShare;
 
-        Assert.True(Of(shut, [SampleBox.Class(0.05, 120, 0.8)]) < 0.85);
-        Assert.True(Of(SampleBox.Cabinet, [SampleBox.Class(0.1, 4, 0.3)]) > 0.95);
+        double full = Of(shut, [SampleBox.Class(0.05, 120, 0.8)]), free = Of(SampleBox.Cabinet, [SampleBox.Class(0.1, 4, 0.3)]);
+        Assert.True(full < free - 0.1, $"{full} of the time in full air, {free} in free air");
     }
 
     [Fact]

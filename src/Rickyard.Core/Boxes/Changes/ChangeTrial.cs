@@ -3,7 +3,7 @@ using Rickyard.Core.Drying;
 
 namespace Rickyard.Core.Boxes.Changes;
 
-/// <summary>Tries changes one at a time on a coarse grid: how long until the cores, averaged over all the wood, are as low as they now are at the end of the first drying stage.</summary>
+/// <summary>Tries changes one at a time on a coarse grid: how long until as much water is off as now at the end of the first drying stage.</summary>
 internal static class ChangeTrial
 {
     private const int Reports = 40;
@@ -17,15 +17,15 @@ internal static class ChangeTrial
     {
         if (plan.Stages.FirstOrDefault(stage => stage.Kind == StageKind.Drying) is not { } drying) return [];
         var length = Math.Min(days, drying.Days ?? days);
-        var now = Cores(plan, drying, charge, outside, length, cancellation);
-        var reached = now.Cores[^1];
+        var now = Means(plan, drying, charge, outside, length, cancellation);
+        var reached = now.Means[^1];
         var changes = Enum.GetValues<BoxChange>().Select(change => (Change: change, Applied: Apply(change, plan, drying, charge, highestCelsius))).Where(one => one.Applied is not null).ToArray();
         var gains = new ChangeGain[changes.Length];
         Parallel.For(0, changes.Length, new ParallelOptions { CancellationToken = cancellation }, i =>
         {
             var (box, stage, other) = changes[i].Applied!.Value;
-            var then = Cores(plan with { Box = box }, stage, other, outside, Longest * length, cancellation);
-            gains[i] = new(changes[i].Change, TimeTo(reached, then.Days, then.Cores) / length);
+            var then = Means(plan with { Box = box }, stage, other, outside, Longest * length, cancellation);
+            gains[i] = new(changes[i].Change, TimeTo(reached, then.Days, then.Means) / length);
         });
         return [.. gains.OrderBy(gain => gain.TimeShare)];
     }
@@ -52,20 +52,20 @@ internal static class ChangeTrial
     private static ChargeClass Cut(ChargeClass one) =>
         one with { Wood = one.Wood with { Split = one.Wood.Split.ScaledAcross(Finer) }, Pieces = (int)Math.Round(one.Pieces / (Finer * Finer)) };
 
-    private static (double[] Days, double[] Cores) Cores(
+    private static (double[] Days, double[] Means) Means(
         BoxPlan plan, BoxStage stage, IReadOnlyList<ChargeClass> charge, OutsideSeries outside, double days, CancellationToken cancellation)
     {
         double[] times = [.. Enumerable.Range(0, Reports + 1).Select(i => days * i / Reports)];
         var run = new BoxRun(plan with { Stages = [stage with { Days = null }] }, charge, outside, times, ScheduleSearch.Coarse, StepControl.Forecast)
             .Run(new HashSet<int>(), cancellation);
         var mass = charge.Select(one => one.Pieces * one.Wood.Split.Volume * one.Wood.BasicDensity).ToArray();
-        return (times, [.. Enumerable.Range(0, times.Length).Select(report => run.Typical.Select((series, i) => mass[i] * series.Core[report]).Sum() / mass.Sum())]);
+        return (times, [.. Enumerable.Range(0, times.Length).Select(report => run.Typical.Select((series, i) => mass[i] * series.Mean[report]).Sum() / mass.Sum())]);
     }
 
-    private static double TimeTo(double level, double[] days, double[] cores)
+    private static double TimeTo(double level, double[] days, double[] means)
     {
-        var report = Array.FindIndex(cores, core => core <= level);
+        var report = Array.FindIndex(means, mean => mean <= level);
         if (report <= 0) return report == 0 ? 0 : days[^1];
-        return days[report - 1] + (days[report] - days[report - 1]) * (cores[report - 1] - level) / Math.Max(1e-12, cores[report - 1] - cores[report]);
+        return days[report - 1] + (days[report] - days[report - 1]) * (means[report - 1] - level) / Math.Max(1e-12, means[report - 1] - means[report]);
     }
 }
