@@ -164,7 +164,6 @@ internal sealed class BoxSolver
             radiant = area > 0 ? caught * heater / area : 0;
             Spread(kelvins, heater + _flows.Box.Fan.Power, charge.Vapor);
             if (settled && !moved && round > 0) break;
-            if (round > 36) System.Console.WriteLine($"DBGR {Time} {step} k={kelvins} v={vapor} sat={SaturationPressure.OverWater(kelvins)} settled {settled} moved {moved} at {charge.AtKelvins} {charge.AtVapor} {charge.AtWall} wall {wall} rise {_rise} m {_moistening} radiant {radiant} heater {heater} bodies {string.Join(' ', _bodies.Select(b=>b.SettledKelvins))}");
         }
 
         return (charge.AtKelvins, charge.AtVapor, charge, radiant);
