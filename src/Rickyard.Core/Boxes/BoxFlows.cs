@@ -15,8 +15,14 @@ internal sealed class BoxFlows(BoxDescription box, double pressure)
     /// <summary>Coil of a dehumidifier, below which no water condenses, and what it is rated at: 18.3 °C and 60 % (rating point of reference/label rules; the coil is judgement). [K], [Pa]</summary>
     private const double CoilKelvins = Temperature.IcePointKelvins + 5, RatedKelvins = Temperature.IcePointKelvins + 18.3, RatedHumidity = 0.60;
 
+    /// <summary>A dehumidifier's compressor stops above 50 °C, by and by over the last kelvins (judgement). [K]</summary>
+    private const double HottestKelvins = Temperature.IcePointKelvins + 50, CutOutBand = 5;
+
+    /// <summary>Part of its rated water below which a dehumidifier rests by and by, its coil hardly below the dew point (judgement).</summary>
+    private const double LeastPart = 0.1;
+
     /// <summary>Vapour beyond saturation turns into mist and settles on the walls within so long (judgement; short, so that air is hardly ever beyond saturation). [s]</summary>
-    private const double MistSettles = 10;
+    private const double MistSettles = 1;
 
     private const double Gravity = 9.80665;
 
@@ -57,9 +63,9 @@ internal sealed class BoxFlows(BoxDescription box, double pressure)
         if (box.Dehumidifier is not { } machine) return (0, 0);
         var coil = SaturationPressure.OverWater(CoilKelvins);
         var rated = RatedHumidity * SaturationPressure.OverWater(RatedKelvins) - coil;
-        var on = Opened(kelvins, vapor, machine.HumidityLimit);
-        var water = machine.Capacity * Math.Clamp((vapor - coil) / rated, 0, 2);
-        return (on * water, water > 0 ? on * machine.Capacity / machine.LitresPerKilowattHour * 3.6e6 : 0);
+        var on = Opened(kelvins, vapor, machine.HumidityLimit) * Math.Clamp((HottestKelvins - kelvins) / CutOutBand, 0, 1);
+        var part = Math.Clamp((vapor - coil) / rated, 0, 2);
+        return (on * machine.Capacity * part, on * Math.Min(1, part / LeastPart) * machine.Capacity / machine.LitresPerKilowattHour * 3.6e6);
     }
 
     /// <summary>Heat from the sun. [W]</summary>

@@ -9,10 +9,17 @@ namespace Rickyard.Core.Boxes;
 /// </summary>
 internal sealed class BoxSolver
 {
-    private const int MostRounds = 25;
+    private const int MostRounds = 40;
+
+    /// <summary>From this round on the air only moves part of the way, lest it swing to and fro in a box that no thermostat holds.</summary>
+    private const int DampedFrom = 5;
+    private const double Damping = 0.4;
 
     /// <summary>The air has settled when it moves less than this in a round; what is left is booked all the same. [K], [Pa]</summary>
     private const double SettledKelvins = 0.02, SettledPascals = 2;
+
+    /// <summary>Error given to a step whose air did not settle, so that it is cut to a third; shorter than a second it may pass. [s]</summary>
+    private const double Unsettled = 8, SurelySettled = 1;
 
     /// <summary>Pieces may warm or cool by so much in a step, so that what depends on temperature follows. [K]</summary>
     private const double WarmedPerStep = 5;
@@ -27,6 +34,7 @@ internal sealed class BoxSolver
     private readonly StepSize _size;
     private readonly HeatBooks _heat;
     private double _rise, _moistening;
+    private bool _settled;
     private StepContext _pending;
 
     internal BoxSolver(BoxFlows flows, IReadOnlyList<ChargeBody> bodies, in Outside outside, StepControl control)
@@ -76,7 +84,7 @@ internal sealed class BoxSolver
             var step = _size.Next(until - Time);
             var around = outside(Time, step);
             var error = setting.InTheOpen ? TryInTheOpen(step, around) : TryInBox(step, around, setting, out _pending);
-            if (_size.Accepts(step, error))
+            if (!double.IsNaN(error) && _size.Accepts(step, error))
             {
                 if (setting.InTheOpen) AcceptInTheOpen(step, around); else Accept(step, _pending);
                 _size.Grow(step, error);
@@ -86,6 +94,7 @@ internal sealed class BoxSolver
                 return step;
             }
 
+            if (step <= _control.ShortestStep) throw new InvalidOperationException($"The box left the range of air and wood on day {Time / 86400:0.00}: air at {Air.Kelvins:0} K.");
             Steps = (Steps.Accepted, Steps.Rejected + 1);
             _size.Cut(step, error);
         }
@@ -108,7 +117,8 @@ internal sealed class BoxSolver
             Vapor = Air.Vapor + water + step * (exchange.VaporGain - charge.Drip),
         };
         context = new(Air, after, outside, setting, exchange, kelvins, _rise, wallFilm, radiant, view, carried, charge.Drip, _binned);
-        return after.Vapor > 0 ? Error() : double.NaN;
+        if (!(after.Vapor > 0)) return double.NaN;
+        return _settled || step < SurelySettled ? Error() : Math.Max(Error(), Unsettled);
     }
 
     /// <summary>All classes take the step; what they give off together and how much less per vapour pressure of the box. [kg], [kg Pa⁻¹]</summary>
@@ -143,19 +153,23 @@ internal sealed class BoxSolver
         double step, in Outside outside, BoxSetting setting, double wallFilm, double area, double view)
     {
         double kelvins = Air.Kelvins, vapor = Air.VaporPressure(_flows.Pressure), wall = Air.WallKelvins, radiant = 0;
+        var caught = _flows.Box.Heater.RadiantShare * Math.Min(1, area / _flows.Box.WallArea);
         ChargeResponse charge = default;
         for (var round = 0; round < MostRounds; round++)
         {
-            charge = new() { AtKelvins = kelvins, AtVapor = vapor };
+            charge = new() { AtKelvins = kelvins, AtVapor = vapor, AtWall = wall };
             var settled = SettleBodies(step, kelvins, vapor, wall, radiant, view, round == 0, ref charge);
-            var balance = new HeatBalance(_flows, Air, outside, setting, step, wallFilm, charge);
+            var balance = new HeatBalance(_flows, Air, outside, setting, step, wallFilm, caught, charge);
             var (nextKelvins, nextVapor) = balance.Solve();
             var moved = Math.Abs(nextKelvins - kelvins) > SettledKelvins || Math.Abs(nextVapor - vapor) > SettledPascals;
-            (kelvins, vapor, wall) = (nextKelvins, nextVapor, balance.WallKelvins(nextKelvins));
+            var part = round < DampedFrom ? 1 : Damping;
+            (kelvins, vapor) = (kelvins + part * (nextKelvins - kelvins), vapor + part * (nextVapor - vapor));
+            wall = balance.WallKelvins(kelvins);
             var heater = _flows.Heater(kelvins, setting.SetKelvins);
-            radiant = area > 0 ? _flows.Box.Heater.RadiantShare * heater / area : 0;
+            radiant = area > 0 ? caught * heater / area : 0;
             Spread(kelvins, heater + _flows.Box.Fan.Power, charge.Vapor);
-            if (settled && !moved && round > 0) break;
+            _settled = settled && !moved && round > 0;
+            if (_settled) break;
         }
 
         return (charge.AtKelvins, charge.AtVapor, charge, radiant);

@@ -137,14 +137,20 @@ internal sealed class ChargeBody
     internal void AddTo(ref ChargeResponse charge, double step)
     {
         var own = _law.Body(0).Respond(_law.Air, step);
+        // A body's own answer to air is to air and walls that move together; here each moves by itself.
+        double byAirOnly = own.Convective / (own.Convective + own.Radiative), byAir = own.ByAir * byAirOnly, byWall = own.ByAir - byAir;
         charge.Vapor += Count * own.Vapor;
-        charge.VaporByAir += Count * own.VaporByAir;
+        charge.VaporByAir += Count * own.VaporByAir * byAirOnly;
+        charge.VaporByWall += Count * own.VaporByAir * (1 - byAirOnly);
         charge.VaporByVapor += Count * own.VaporByVapor;
         charge.Heat += Count * own.Convective * (_law.Air.Kelvins - own.Kelvins);
-        charge.HeatByAir += Count * own.Convective * (1 - own.ByAir);
+        charge.HeatByAir += Count * own.Convective * (1 - byAir);
+        charge.HeatByWall -= Count * own.Convective * byWall;
         charge.HeatByVapor -= Count * own.Convective * own.ByVapor;
         charge.ToWalls += Count * own.Radiative;
         charge.ToWallsKelvins += Count * own.Radiative * own.Kelvins;
+        charge.ToWallsByAir += Count * own.Radiative * byAir;
+        charge.ToWallsByWall += Count * own.Radiative * byWall;
         charge.Drip += Drip;
     }
 

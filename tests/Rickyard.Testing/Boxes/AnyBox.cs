@@ -47,10 +47,10 @@ internal sealed record AnyBox(BoxPlan Plan, IReadOnlyList<ChargeClass> Charge, b
             WallHeatCapacity = walls.Item3,
             LeakOpening = walls.Item4,
             Heater = heater,
-            Fan = fan,
+            Fan = fan with { Power = Math.Min(fan.Power, 20 * walls.Item2 * walls.Item1) },
             Vent = vent,
             Dehumidifier = dehumidifier,
-            Sun = sun,
+            Sun = sun is null || walls.Item2 < 1 ? null : sun with { Area = Math.Min(sun.Area, walls.Item1) / 4 },
         });
 
     private static readonly Gen<BoxStage> Stages = Gen.Select(
@@ -82,6 +82,10 @@ internal sealed record AnyBox(BoxPlan Plan, IReadOnlyList<ChargeClass> Charge, b
     internal static Gen<AnyBox> Any { get; } = Gen.Select(
         Boxes, Stages.List[1, 3], Classes.List[1, 3], Between(-25, 30), Between(0.2, 0.95), Gen.Bool,
         (box, stages, charge, celsius, humidity, weather) => new AnyBox(new() { Box = box, Ambient = new(celsius, humidity), Stages = stages }, charge, weather));
+
+    /// <summary>All of it, lists too.</summary>
+    internal string Told => string.Join("\n", Plan.Stages.Select(stage => stage.ToString())
+        .Concat(Charge.Select(one => $"{one.Pieces} of {one.Wood.Split}, start {one.Wood.Start}, {one.Shelf}, exposed {one.ExposedShare}, pulled {one.PullDay}")).Prepend(ToString()));
 
     /// <summary>Run it for four days.</summary>
     internal BoxTrace Run() => SampleBox.Run(
