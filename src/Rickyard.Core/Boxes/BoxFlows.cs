@@ -22,7 +22,7 @@ internal sealed class BoxFlows(BoxDescription box, double pressure)
     private const double LeastPart = 0.1;
 
     /// <summary>Vapour beyond saturation turns into mist and settles on the walls within so long (judgement; short, so that air is hardly ever beyond saturation). [s]</summary>
-    private const double MistSettles = 10;
+    private const double MistSettles = 1;
 
     private const double Gravity = 9.80665;
 

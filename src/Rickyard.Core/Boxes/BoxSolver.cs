@@ -18,6 +18,9 @@ internal sealed class BoxSolver
     /// <summary>The air has settled when it moves less than this in a round; what is left is booked all the same. [K], [Pa]</summary>
     private const double SettledKelvins = 0.02, SettledPascals = 2;
 
+    /// <summary>Error given to a step whose air did not settle, so that it is cut to a third; shorter than a second it may pass. [s]</summary>
+    private const double Unsettled = 8, SurelySettled = 1;
+
     /// <summary>Pieces may warm or cool by so much in a step, so that what depends on temperature follows. [K]</summary>
     private const double WarmedPerStep = 5;
 
@@ -31,6 +34,7 @@ internal sealed class BoxSolver
     private readonly StepSize _size;
     private readonly HeatBooks _heat;
     private double _rise, _moistening;
+    private bool _settled;
     private StepContext _pending;
 
     internal BoxSolver(BoxFlows flows, IReadOnlyList<ChargeBody> bodies, in Outside outside, StepControl control)
@@ -113,7 +117,8 @@ internal sealed class BoxSolver
             Vapor = Air.Vapor + water + step * (exchange.VaporGain - charge.Drip),
         };
         context = new(Air, after, outside, setting, exchange, kelvins, _rise, wallFilm, radiant, view, carried, charge.Drip, _binned);
-        return after.Vapor > 0 ? Error() : double.NaN;
+        if (!(after.Vapor > 0)) return double.NaN;
+        return _settled || step < SurelySettled ? Error() : Math.Max(Error(), Unsettled);
     }
 
     /// <summary>All classes take the step; what they give off together and how much less per vapour pressure of the box. [kg], [kg Pa⁻¹]</summary>
@@ -163,7 +168,8 @@ internal sealed class BoxSolver
             var heater = _flows.Heater(kelvins, setting.SetKelvins);
             radiant = area > 0 ? caught * heater / area : 0;
             Spread(kelvins, heater + _flows.Box.Fan.Power, charge.Vapor);
-            if (settled && !moved && round > 0) break;
+            _settled = settled && !moved && round > 0;
+            if (_settled) break;
         }
 
         return (charge.AtKelvins, charge.AtVapor, charge, radiant);

@@ -43,8 +43,8 @@ public sealed class BoxBooksTests(ITestOutputHelper output)
             Assert.All(Numbers(trace), number => Assert.True(double.IsFinite(number), $"A series of the box holds a number that is none: {any.Told}"));
             Assert.All(trace.Series.AirCelsius, air => Assert.InRange(air, -30, Hottest(any)));
             for (var i = 0; i < any.Charge.Count; i++) Assert.InRange(Wettest(trace, i), 0, MistyHumidity);
-        }
-    }
+        },
+        iter: 800, threads: 1, print: any => any.Told);
 
     private static IEnumerable<double> Numbers(BoxTrace trace) =>
         [.. trace.Series.AirCelsius, .. trace.Series.AirHumidity, .. trace.Series.WallCelsius, .. trace.Series.HeaterWatts, .. trace.Series.WaterKilograms, .. trace.Series.EnergyJoules,
