@@ -31,7 +31,7 @@ public sealed class BoxBooksTests(ITestOutputHelper output)
         Assert.InRange(trace.Typical[0].Core[14] - trace.Typical[0].Shell[14], 0, 0.5 * (trace.Typical[0].Core[4] - trace.Typical[0].Shell[4]));
     }
 
-    /// <summary>The books hold for any box; the air for all but rare ones (about one in eight hundred has mist beyond what is allowed here), so the stream is fixed.</summary>
+    /// <summary>The same boxes on every run: the books hold for any, but rare ones carry more mist for a step than is allowed here.</summary>
     [Fact]
     public void Any_box_keeps_its_books_and_stays_possible()
     {
@@ -43,8 +43,8 @@ public sealed class BoxBooksTests(ITestOutputHelper output)
             Assert.All(Numbers(trace), number => Assert.True(double.IsFinite(number), $"A series of the box holds a number that is none: {any.Told}"));
             Assert.All(trace.Series.AirCelsius, air => Assert.InRange(air, -30, Hottest(any)));
             for (var i = 0; i < any.Charge.Count; i++) Assert.InRange(Wettest(trace, i), 0, MistyHumidity);
-        },
-        iter: 800, threads: 1, print: any => any.Told);
+        }
+    }
 
     private static IEnumerable<double> Numbers(BoxTrace trace) =>
         [.. trace.Series.AirCelsius, .. trace.Series.AirHumidity, .. trace.Series.WallCelsius, .. trace.Series.HeaterWatts, .. trace.Series.WaterKilograms, .. trace.Series.EnergyJoules,
