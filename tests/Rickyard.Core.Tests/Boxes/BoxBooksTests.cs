@@ -42,7 +42,7 @@ public sealed class BoxBooksTests(ITestOutputHelper output)
             Assert.All(trace.Series.AirCelsius, air => Assert.InRange(air, -30, Hottest(any)));
             for (var i = 0; i < any.Charge.Count; i++) Assert.InRange(Wettest(trace, i), 0, MistyHumidity);
         },
-        iter: 800, threads: 1, print: any => any.Told);
+        iter: 100, threads: 1, print: any => any.Told);
 
     private static IEnumerable<double> Numbers(BoxTrace trace) =>
         [.. trace.Series.AirCelsius, .. trace.Series.AirHumidity, .. trace.Series.WallCelsius, .. trace.Series.HeaterWatts, .. trace.Series.WaterKilograms, .. trace.Series.EnergyJoules,
