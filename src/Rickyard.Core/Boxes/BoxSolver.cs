@@ -204,7 +204,7 @@ internal sealed class BoxSolver
         var place = StepContext.Position(shelf);
         if (place == 0) return (kelvins, vapor);
         var there = kelvins + place * _rise;
-        return (there, Math.Clamp(vapor - place * _moistening, 0, SaturationPressure.OverWater(there)));
+        return (there, Math.Clamp(vapor - place * Math.Min(_moistening, vapor), 0, SaturationPressure.OverWater(there)));
     }
 
     /// <summary>How much the air cools and moistens on its way through the charge: what the heater gives and the charge gives off, over the air carried round.</summary>
