@@ -84,7 +84,7 @@ internal sealed class BoxSolver
             var step = _size.Next(until - Time);
             var around = outside(Time, step);
             var error = setting.InTheOpen ? TryInTheOpen(step, around) : TryInBox(step, around, setting, out _pending);
-            if (!double.IsNaN(error) && _size.Accepts(step, error))
+            if (_size.Accepts(step, error))
             {
                 if (setting.InTheOpen) AcceptInTheOpen(step, around); else Accept(step, _pending);
                 _size.Grow(step, error);
@@ -94,7 +94,6 @@ internal sealed class BoxSolver
                 return step;
             }
 
-            if (step <= _control.ShortestStep) throw new InvalidOperationException($"The box left the range of air and wood on day {Time / 86400:0.00}: air at {Air.Kelvins:0} K.");
             Steps = (Steps.Accepted, Steps.Rejected + 1);
             _size.Cut(step, error);
         }

@@ -10,11 +10,9 @@ namespace Rickyard.Core.Boxes;
 /// <summary>One class of a charge while it dries: its typical split, solved once and counted as many times as there are pieces, and the heat in it.</summary>
 internal sealed class ChargeBody
 {
-    /// <summary>Air that passes wood closed up in a bin: next to none. [m³ s⁻¹ m⁻²]</summary>
-    private const double ClosedUp = 1e-9;
-
     private const int MostSettling = 25;
 
+    private readonly ChargeShape _shape;
     private readonly LaneGrid _grid;
     private readonly SplitLaw _law;
     private readonly ImplicitStepper _stepper;
@@ -27,7 +25,7 @@ internal sealed class ChargeBody
 
     internal ChargeBody(ChargeShape shape, double pressure)
     {
-        (Class, Grid, _grid, _wood, _probes, _pressure) = (shape.Class, shape.Grid, new(shape.Grid), shape.Wood, shape.Probes, pressure);
+        (_shape, Class, Grid, _grid, _wood, _probes, _pressure) = (shape, shape.Class, shape.Grid, new(shape.Grid), shape.Wood, shape.Probes, pressure);
         _law = new(_grid, shape.Table, [_wood], AirSeries.Steady(default), pressure);
         _stepper = new(_grid, _law);
         _share = shape.Probes.Mean;
@@ -76,7 +74,7 @@ internal sealed class ChargeBody
 
     private double Mean => SplitProbes.Read(_probes.Mean, _stepper.State, 0, 1);
 
-    private double MassOfOne => Grid.Split.Volume * _wood.BasicDensity * (1 + Mean);
+    private double MassOfOne => _shape.Mass(Mean);
 
     /// <summary>Vapour pressure in the core, at the faces, in the air at the wood, and how much is moving. [Pa], [kg s⁻¹]</summary>
     internal (double Core, double Surface, double Air, double Moving) Pressures()
@@ -98,7 +96,7 @@ internal sealed class ChargeBody
 
     /// <summary>What its air is like in a bin closed up at a temperature: its own vapour.</summary>
     internal StepAir AirInBin(double kelvins) => new(
-        kelvins, 0.5 * SaturationPressure.OverWater(kelvins), 1, 1, SurfaceTransfer.StillAir(Grid.Split.SurfaceDiameter, kelvins, _pressure), 0, 0, 0, ClosedUp);
+        kelvins, 0.5 * SaturationPressure.OverWater(kelvins), 1, 1, SurfaceTransfer.StillAir(Grid.Split.SurfaceDiameter, kelvins, _pressure), 0, 0, 0, Surroundings.ClosedUp);
 
     /// <summary>Begin a step alone in some air, settled with it.</summary>
     internal void BeginAlone(double step, in StepAir air)
@@ -222,11 +220,7 @@ internal sealed class ChargeBody
     }
 
     /// <summary>Read the typical split.</summary>
-    internal SplitReading Read()
-    {
-        double Value(double[] weights) => SplitProbes.Read(weights, _stepper.State, 0, 1);
-        return new(Mean, Value(_probes.Core), Value(_probes.Shell), Value(_probes.End), Kelvins - Temperature.IcePointKelvins, MassOfOne, 0);
-    }
+    internal SplitReading Read() => _shape.Read(_stepper.State, Kelvins - Temperature.IcePointKelvins);
 
     /// <summary>Part of the start mass lost.</summary>
     internal double LossFraction => 1 - MassOfOne / _startMass;

@@ -20,4 +20,18 @@ internal sealed record ChargeShape(ChargeClass Class, SplitGrid Grid, SplitProbe
         var table = MobilityTable.Of(new(charged.Wood.BasicDensity, WaterMobility.FreeWaterOf(charged.Wood.Species.Anatomy)));
         return new(charged, grid, SplitProbes.Of(grid), member.Wood, table, StartField.Of(charged.Wood.Start, grid));
     }
+
+    /// <summary>Read the split at a state of its cells.</summary>
+    /// <param name="state">Moisture of every cell. [kg kg⁻¹]</param>
+    /// <param name="celsius">Its temperature. [°C]</param>
+    internal SplitReading Read(ReadOnlySpan<double> state, double celsius)
+    {
+        var mean = SplitProbes.Read(Probes.Mean, state, 0, 1);
+        return new(
+            mean, SplitProbes.Read(Probes.Core, state, 0, 1), SplitProbes.Read(Probes.Shell, state, 0, 1), SplitProbes.Read(Probes.End, state, 0, 1), celsius,
+            Mass(mean), 0);
+    }
+
+    /// <summary>Mass of the split at a mean moisture. [kg]</summary>
+    internal double Mass(double mean) => Grid.Split.Volume * Wood.BasicDensity * (1 + mean);
 }

@@ -11,9 +11,6 @@ public sealed class AirSeries
     private const int Quantities = 10;
     private const double Activation = 5280;
 
-    /// <summary>Least fresh air reckoned with, so that sealed air has a finite resistance: 5 mm of air in two months. [m s⁻¹]</summary>
-    private const double Sealed = 1e-9;
-
     private readonly double[] _ends, _sums;
     private readonly double[] _rates;
 
@@ -60,7 +57,7 @@ public sealed class AirSeries
         var rates = _rates.AsSpan(i * Quantities, Quantities);
         (rates[0], rates[1], rates[2], rates[3]) = (air.TemperatureKelvins, air.VaporPressure,
             SaturationPressure.Of(air.TemperatureKelvins), Mobility(air.TemperatureKelvins));
-        (rates[4], rates[5], rates[6], rates[7], rates[8]) = (air.ConvectiveCoefficient, air.AbsorbedRadiation, air.RainOnSides, air.RainOnEnds, 1 / Math.Max(air.FreshAir, Sealed));
+        (rates[4], rates[5], rates[6], rates[7], rates[8]) = (air.ConvectiveCoefficient, air.AbsorbedRadiation, air.RainOnSides, air.RainOnEnds, 1 / Math.Max(air.FreshAir, Surroundings.ClosedUp));
         rates[9] = air.RadiantView;
         for (var q = 0; q < Quantities; q++) _sums[(i + 1) * Quantities + q] = _sums[i * Quantities + q] + rates[q] * seconds;
     }

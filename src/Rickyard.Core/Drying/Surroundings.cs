@@ -20,4 +20,8 @@ public readonly record struct Surroundings(
     double RainOnSides = 0,
     double RainOnEnds = 0,
     double FreshAir = double.PositiveInfinity,
-    double RadiantView = 1);
+    double RadiantView = 1)
+{
+    /// <summary>Fresh air of wood closed up in its own vapour: next to none, 5 mm of air in two months, so that its resistance is finite. [m³ s⁻¹ m⁻²]</summary>
+    public const double ClosedUp = 1e-9;
+}

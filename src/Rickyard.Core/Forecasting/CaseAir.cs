@@ -15,9 +15,6 @@ namespace Rickyard.Core.Forecasting;
 /// </summary>
 internal sealed class CaseAir(DryingCase drying, IReadOnlyDictionary<WeatherName, WeatherScenario> weather, RecordedAir? recorded = null)
 {
-    /// <summary>Air that passes wood closed up in its own vapour: next to none. [m³ s⁻¹ m⁻²]</summary>
-    private const double ClosedUp = 1e-9;
-
     /// <summary>Air of some periods of the case.</summary>
     /// <param name="periods">Periods in order, none of them a further split; the last is held.</param>
     /// <param name="startDay">Days from the start of the case at which the first begins.</param>
@@ -76,7 +73,7 @@ internal sealed class CaseAir(DryingCase drying, IReadOnlyDictionary<WeatherName
     private static Surroundings Rest(RestPeriod rest, Split split)
     {
         var still = IndoorAir.Surroundings(Temperature.FromCelsius(rest.Celsius), RelativeHumidity.FromFraction(0.5), split.SurfaceDiameter);
-        return still with { FreshAir = ClosedUp };
+        return still with { FreshAir = Surroundings.ClosedUp };
     }
 
     private Surroundings[] Rack(RackPeriod rack, double startDay, double days, Split split, int? member, int seed, RackFactors factors, ISet<string> notes)

@@ -55,13 +55,6 @@ public sealed class QuantityUnits(string name, bool adds, string allowed, IReadO
         ["k"] = value => UnitsNet.Temperature.FromKelvins(value).DegreesCelsius,
     });
 
-    /// <summary>Temperature difference, kept in kelvin.</summary>
-    public static QuantityUnits TemperatureDifference { get; } = new("a temperature difference", false, "K, °C or °F", new Dictionary<string, Func<double, double>>
-    {
-        ["k|°c|c|deg c|degc|℃"] = value => value,
-        ["°f|f|deg f|degf|℉"] = value => value / 1.8,
-    });
-
     /// <summary>A share, kept as a fraction of one.</summary>
     public static QuantityUnits Share { get; } = new("a share", false, "%", new Dictionary<string, Func<double, double>>
     {
@@ -120,8 +113,8 @@ public sealed class QuantityUnits(string name, bool adds, string allowed, IReadO
     /// <summary>A difference of temperatures, kept in kelvin.</summary>
     public static QuantityUnits TemperatureDelta { get; } = new("a temperature difference", false, "K, °C or °F", new Dictionary<string, Func<double, double>>
     {
-        ["k|°c|c"] = value => value,
-        ["°f|f"] = value => UnitsNet.TemperatureDelta.FromDegreesFahrenheit(value).Kelvins,
+        ["k|°c|c|deg c|degc|℃"] = value => value,
+        ["°f|f|deg f|degf|℉"] = value => UnitsNet.TemperatureDelta.FromDegreesFahrenheit(value).Kelvins,
     });
 
     /// <summary>Power, kept in watt.</summary>

@@ -1,5 +1,5 @@
 using System.CommandLine;
-using Rickyard.Boxes;
+using Rickyard.HotBox;
 using Rickyard.Core.Boxes.HeatTreatment;
 using Rickyard.Core.Quantities;
 using Rickyard.Screens;
@@ -10,7 +10,7 @@ namespace Rickyard.Commands;
 /// <summary><c>rickyard heat-record</c>: which heat treatment schedules a log of core temperatures held, or those foreseen for a charge would hold.</summary>
 internal sealed class HeatRecordCommand
 {
-    private static readonly TypedQuantity Accuracy = new(QuantityUnits.TemperatureDifference, 0, 5, "0 to 5 K", "0.5 K");
+    private static readonly TypedQuantity Accuracy = new(QuantityUnits.TemperatureDelta, 0, 5, "0 to 5 K", "0.5 K");
 
     private readonly Screen _screen;
     private readonly Argument<string> _log = new("log") { Description = "Table of core temperatures: a time column and one column a sensor with °C or °F in its head (docs/heat-treatment.md). Or a case file (.json) with a hot box, for a forecast." };

@@ -1,5 +1,5 @@
 using System.CommandLine;
-using Rickyard.Boxes;
+using Rickyard.HotBox;
 using Rickyard.Core.Air;
 using Rickyard.Core.Boxes;
 using Rickyard.Core.Drying;

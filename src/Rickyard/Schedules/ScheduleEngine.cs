@@ -1,20 +1,16 @@
 using Rickyard.Core.Boxes.Schedules;
 using Rickyard.Core.Cases;
 using Rickyard.Core.Quantities;
-using Rickyard.Store;
+using Rickyard.Dry;
 
 namespace Rickyard.Schedules;
 
 /// <summary>Reads the weather of a case, searches its schedule, and says how long that took.</summary>
 internal sealed class ScheduleEngine(TimeProvider clock) : IScheduleEngine
 {
+    private readonly InWeather _weather = new(clock);
+
     /// <inheritdoc/>
-    public Result<ScheduleAnswer> Run(DryingCase drying, ScheduleRequest request, string caseFolder, IProgress<double>? progress, CancellationToken cancellation)
-    {
-        var weather = new WeatherSource(caseFolder).ReadAll(drying);
-        if (!weather.TryGet(out var scenarios)) return ResultOf.Failure<ScheduleAnswer>(weather.Problems);
-        var started = clock.GetTimestamp();
-        var found = ScheduleSearch.Run(drying, request, scenarios, progress, cancellation);
-        return found.TryGet(out var answer) ? ResultOf.Success(answer with { Seconds = clock.GetElapsedTime(started).TotalSeconds }) : found;
-    }
+    public Result<ScheduleAnswer> Run(DryingCase drying, ScheduleRequest request, string caseFolder, IProgress<double>? progress, CancellationToken cancellation) => _weather.Run(
+        drying, caseFolder, weather => ScheduleSearch.Run(drying, request, weather, progress, cancellation), (answer, seconds) => answer with { Seconds = seconds });
 }

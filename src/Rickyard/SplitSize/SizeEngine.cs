@@ -1,30 +1,20 @@
 using Rickyard.Core.Cases;
 using Rickyard.Core.Planning;
 using Rickyard.Core.Quantities;
-using Rickyard.Store;
+using Rickyard.Dry;
 
 namespace Rickyard.SplitSize;
 
 /// <summary>Reads the weather of a case, searches, and says how long that took.</summary>
 internal sealed class SizeEngine(TimeProvider clock) : ISizeEngine
 {
-    /// <inheritdoc/>
-    public Result<SizeAnswer> Answer(DryingCase drying, SizeRequest request, string caseFolder, IProgress<double>? progress, CancellationToken cancellation)
-    {
-        var weather = new WeatherSource(caseFolder).ReadAll(drying);
-        if (!weather.TryGet(out var scenarios)) return ResultOf.Failure<SizeAnswer>(weather.Problems);
-        var started = clock.GetTimestamp();
-        var found = SizeSearch.Run(drying, request, scenarios, progress, cancellation);
-        return found.TryGet(out var answer) ? ResultOf.Success(answer with { Seconds = clock.GetElapsedTime(started).TotalSeconds }) : found;
-    }
+    private readonly InWeather _weather = new(clock);
 
     /// <inheritdoc/>
-    public Result<SizeCalendar> Calendar(DryingCase drying, SizeCalendarRequest request, string caseFolder, IProgress<double>? progress, CancellationToken cancellation)
-    {
-        var weather = new WeatherSource(caseFolder).ReadAll(drying);
-        if (!weather.TryGet(out var scenarios)) return ResultOf.Failure<SizeCalendar>(weather.Problems);
-        var started = clock.GetTimestamp();
-        var found = SizeCalendarSearch.Run(drying, request, scenarios, progress, cancellation);
-        return found.TryGet(out var calendar) ? ResultOf.Success(calendar with { Seconds = clock.GetElapsedTime(started).TotalSeconds }) : found;
-    }
+    public Result<SizeAnswer> Answer(DryingCase drying, SizeRequest request, string caseFolder, IProgress<double>? progress, CancellationToken cancellation) => _weather.Run(
+        drying, caseFolder, weather => SizeSearch.Run(drying, request, weather, progress, cancellation), (answer, seconds) => answer with { Seconds = seconds });
+
+    /// <inheritdoc/>
+    public Result<SizeCalendar> Calendar(DryingCase drying, SizeCalendarRequest request, string caseFolder, IProgress<double>? progress, CancellationToken cancellation) => _weather.Run(
+        drying, caseFolder, weather => SizeCalendarSearch.Run(drying, request, weather, progress, cancellation), (calendar, seconds) => calendar with { Seconds = seconds });
 }

@@ -8,7 +8,7 @@ namespace Rickyard.Core.Boxes.Schedules;
 /// <summary>A class closed up in its own vapour at one temperature; used again and again from other starts.</summary>
 internal sealed class ClosedRest
 {
-    private const double ClosedUp = 1e-9, SecondsPerDay = 86400;
+    private const double SecondsPerDay = 86400;
     private readonly ChargeShape _shape;
     private readonly LaneGrid _grid;
     private readonly SplitLaw _law;
@@ -18,7 +18,7 @@ internal sealed class ClosedRest
     {
         var kelvins = celsius + Temperature.IcePointKelvins;
         var air = new Surroundings(
-            kelvins, 0.5 * SaturationPressure.OverWater(kelvins), SurfaceTransfer.StillAir(shape.Grid.Split.SurfaceDiameter, kelvins, pressure), FreshAir: ClosedUp);
+            kelvins, 0.5 * SaturationPressure.OverWater(kelvins), SurfaceTransfer.StillAir(shape.Grid.Split.SurfaceDiameter, kelvins, pressure), FreshAir: Surroundings.ClosedUp);
         (_shape, _grid) = (shape, new(shape.Grid));
         _law = new(_grid, shape.Table, [shape.Wood], AirSeries.Steady(air), pressure);
         _driver = new(_grid, _law, StepControl.Forecast);
@@ -45,11 +45,5 @@ internal sealed class ClosedRest
         return read;
     }
 
-    private SplitReading Read()
-    {
-        double Value(double[] weights) => SplitProbes.Read(weights, _driver.Stepper.State, 0, 1);
-        var mean = Value(_shape.Probes.Mean);
-        var mass = _shape.Grid.Split.Volume * _shape.Wood.BasicDensity * (1 + mean);
-        return new(mean, Value(_shape.Probes.Core), Value(_shape.Probes.Shell), Value(_shape.Probes.End), _law.Celsius(0), mass, 0);
-    }
+    private SplitReading Read() => _shape.Read(_driver.Stepper.State, _law.Celsius(0));
 }

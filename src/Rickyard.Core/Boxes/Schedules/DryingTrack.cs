@@ -19,7 +19,7 @@ internal sealed record DryingTrack(BoxSettings Settings, double[] Days, SplitRea
         double[] times = [.. Enumerable.Range(0, Times + 1).Select(i => days * i / Times)];
         var readings = charge.Select(_ => new SplitReading[times.Length]).ToArray();
         var fields = charge.Select(_ => new double[times.Length][]).ToArray();
-        var run = new BoxRun(plan with { Stages = [settings.Drying(plan.Box, null)] }, [.. charge], outside, times, StepControl.Forecast)
+        var run = new BoxRun(plan with { Stages = [settings.Drying(plan.Box, null)] }, charge, outside, times, StepControl.Forecast)
         {
             Watch = (report, bodies) =>
             {
@@ -46,8 +46,7 @@ internal sealed record DryingTrack(BoxSettings Settings, double[] Days, SplitRea
     /// <summary>Readings and field of a class at a day, straight between times.</summary>
     internal (SplitReading Reading, double[] Field) At(int charged, double day)
     {
-        var after = Math.Clamp(Array.FindIndex(Days, d => d >= day), 1, Days.Length - 1);
-        var share = (day - Days[after - 1]) / (Days[after] - Days[after - 1]);
+        var (after, share) = PlaceOf(day);
         double Of(double a, double b) => a + share * (b - a);
         SplitReading x = Readings[charged][after - 1], y = Readings[charged][after];
         double[] first = Fields[charged][after - 1], second = Fields[charged][after];
@@ -57,11 +56,16 @@ internal sealed record DryingTrack(BoxSettings Settings, double[] Days, SplitRea
     }
 
     /// <summary>Energy bought by a day. [J]</summary>
-    internal double EnergyAt(double day) => Curve(Series.EnergyJoules, day);
+    internal double EnergyAt(double day)
+    {
+        var (after, share) = PlaceOf(day);
+        return Series.EnergyJoules[after - 1] + share * (Series.EnergyJoules[after] - Series.EnergyJoules[after - 1]);
+    }
 
-    private double Curve(double[] values, double day)
+    /// <summary>The first time not before a day, and how far the day lies from the time before it to that.</summary>
+    private (int After, double Share) PlaceOf(double day)
     {
         var after = Math.Clamp(Array.FindIndex(Days, d => d >= day), 1, Days.Length - 1);
-        return values[after - 1] + (day - Days[after - 1]) / (Days[after] - Days[after - 1]) * (values[after] - values[after - 1]);
+        return (after, (day - Days[after - 1]) / (Days[after] - Days[after - 1]));
     }
 }

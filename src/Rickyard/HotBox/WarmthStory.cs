@@ -2,7 +2,7 @@ using Rickyard.Core.Boxes;
 using Rickyard.Screens;
 using static System.FormattableString;
 
-namespace Rickyard.Boxes;
+namespace Rickyard.HotBox;
 
 /// <summary>What warmth wins, in plain words: vapour pressure and drying time side by side, and why they differ.</summary>
 internal static class WarmthStory

@@ -2,7 +2,7 @@ using System.Text.Json;
 using Rickyard.Commands;
 using Rickyard.Core.Boxes.HeatTreatment;
 
-namespace Rickyard.Boxes;
+namespace Rickyard.HotBox;
 
 /// <summary>A heat treatment record as JSON.</summary>
 internal static class HeatRecordJson

@@ -2,7 +2,7 @@ using Rickyard.Core.Boxes.HeatTreatment;
 using Rickyard.Screens;
 using static System.FormattableString;
 
-namespace Rickyard.Boxes;
+namespace Rickyard.HotBox;
 
 /// <summary>A heat treatment record in plain words: what was held, when, by which core, how the log was made, and what none of it is.</summary>
 internal static class HeatRecordStory

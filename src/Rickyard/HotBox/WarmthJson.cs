@@ -2,7 +2,7 @@ using System.Text.Json;
 using Rickyard.Commands;
 using Rickyard.Core.Boxes;
 
-namespace Rickyard.Boxes;
+namespace Rickyard.HotBox;
 
 /// <summary>What warmth wins, as JSON.</summary>
 internal static class WarmthJson
