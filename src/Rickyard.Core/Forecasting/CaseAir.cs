@@ -20,19 +20,17 @@ internal sealed class CaseAir(DryingCase drying, IReadOnlyDictionary<WeatherName
     /// <param name="startDay">Days from the start of the case at which the first begins.</param>
     /// <param name="days">Days to cover.</param>
     /// <param name="split">The piece as it is then.</param>
-    /// <param name="member">Number of the group, or null for the typical split in usual weather.</param>
-    /// <param name="seed">Seed of the run.</param>
+    /// <param name="conditions">Weather and rack of the group.</param>
     /// <param name="notes">Notes of the weather, added to.</param>
-    internal AirSeries Of(IReadOnlyList<Period> periods, double startDay, double days, Split split, int? member, int seed, ISet<string> notes)
+    internal AirSeries Of(IReadOnlyList<Period> periods, double startDay, double days, Split split, GroupConditions conditions, ISet<string> notes)
     {
         if (recorded is not null) return recorded.Air;
         List<(double, Surroundings)> spans = [];
-        var factors = Factors(member, seed);
         var day = 0.0;
         for (var i = 0; i < periods.Count && day < days; i++)
         {
             var length = i == periods.Count - 1 ? days - day : Math.Min(periods[i].Days ?? days - day, days - day);
-            Append(spans, periods[i], startDay + day, length, split, member, seed, factors, notes);
+            Append(spans, periods[i], startDay + day, length, split, conditions, notes);
             day += length;
         }
 
@@ -43,22 +41,19 @@ internal sealed class CaseAir(DryingCase drying, IReadOnlyDictionary<WeatherName
     internal double Pressure() => recorded?.Pressure ?? drying.Weather.Select(name => weather[name].Usual(Midnight(0), 1).ElevationMetres)
         .Select(metres => StandardPressure.AtElevation(metres).Pascals).FirstOrDefault(Quantities.Pressure.StandardAtmosphere.Pascals);
 
-    private static RackFactors Factors(int? member, int seed) =>
-        member is { } group ? new RackUncertainty().Draw(unchecked(seed * 31337 + group)) : RackFactors.AsDescribed;
-
     private void Append(
-        List<(double, Surroundings)> spans, Period period, double startDay, double days, Split split, int? member, int seed, RackFactors factors, ISet<string> notes)
+        List<(double, Surroundings)> spans, Period period, double startDay, double days, Split split, GroupConditions conditions, ISet<string> notes)
     {
         switch (period)
         {
             case SteadyPeriod steady:
-                spans.Add((days * NodaConstants.SecondsPerDay, Steady(steady, split, factors)));
+                spans.Add((days * NodaConstants.SecondsPerDay, Steady(steady, split, conditions.Rack)));
                 break;
             case RestPeriod rest:
                 spans.Add((days * NodaConstants.SecondsPerDay, Rest(rest, split)));
                 break;
             case RackPeriod rack:
-                foreach (var hour in Rack(rack, startDay, days, split, member, seed, factors, notes)) spans.Add((NodaConstants.SecondsPerHour, hour));
+                foreach (var hour in Rack(rack, startDay, days, split, conditions, notes)) spans.Add((NodaConstants.SecondsPerHour, hour));
                 break;
         }
     }
@@ -76,13 +71,13 @@ internal sealed class CaseAir(DryingCase drying, IReadOnlyDictionary<WeatherName
         return still with { FreshAir = Surroundings.ClosedUp };
     }
 
-    private Surroundings[] Rack(RackPeriod rack, double startDay, double days, Split split, int? member, int seed, RackFactors factors, ISet<string> notes)
+    private Surroundings[] Rack(RackPeriod rack, double startDay, double days, Split split, GroupConditions conditions, ISet<string> notes)
     {
         var scenario = weather[rack.Weather];
         var hours = (int)Math.Ceiling(days * 24 - 1e-9);
-        var outdoors = member is { } group ? scenario.Member(unchecked(seed * 1009 + group), Midnight(startDay), hours) : scenario.Usual(Midnight(startDay), hours);
-        if (member is null) notes.UnionWith(outdoors.Notes);
-        return RackAir.Surroundings(outdoors, rack.Rack, new(split.SurfaceDiameter, split.Length), factors);
+        var outdoors = conditions.Weather is { } number ? scenario.Member(number, Midnight(startDay), hours) : scenario.Usual(Midnight(startDay), hours);
+        if (conditions.Weather is null) notes.UnionWith(outdoors.Notes);
+        return RackAir.Surroundings(outdoors, rack.Rack, new(split.SurfaceDiameter, split.Length), conditions.Rack);
     }
 
     private LocalDateTime Midnight(double day) => drying.StartDate.AtMidnight().PlusHours((int)Math.Floor(day * 24));

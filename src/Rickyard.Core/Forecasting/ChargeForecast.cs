@@ -65,7 +65,7 @@ internal static class ChargeForecast
         ChargeClass charged, BoxTrace trace, int index, double pressure, DryingRequest request, IProgress<double>? progress, CancellationToken cancellation)
     {
         var air = new CaseAir(charged.Wood, new Dictionary<WeatherName, WeatherScenario>(), new(trace.Air[index], pressure));
-        var run = new GroupRun(charged.Wood, air, trace.Days, request.Seed, cancellation);
+        var run = new GroupRun(charged.Wood, air, trace.Days, cancellation);
         var tracks = DryingForecast.Members(charged.Wood, request, run, progress);
         return new(
             charged, trace.Typical[index], Bands.Of(tracks, 0.1), Bands.Of(tracks, 0.5), Bands.Of(tracks, 0.9),

@@ -29,11 +29,11 @@ public static class DryingForecast
         SortedSet<string> notes = [];
         List<FieldSnapshot> snapshots = [];
         var (wanted, balance) = (SnapshotReports(days, request), new double[days.Length]);
-        var run = new GroupRun(drying, air, days, request.Seed, cancellation);
-        var typical = run.Run([MemberWood.Of(drying, MemberDraw.Typical)], null, notes, (report, day, solver, grid) =>
+        var run = new GroupRun(drying, air, days, cancellation);
+        var typical = run.Run([MemberWood.Of(drying, MemberDraw.Typical)], GroupConditions.Typical, notes, (report, day, solver, grids) =>
         {
             balance[report] = Equilibrium(solver.Air);
-            if (wanted.Contains(report)) snapshots.Add(new(day, grid, solver.MoistureOf(0)));
+            if (wanted.Contains(report)) snapshots.Add(new(day, grids[0], solver.MoistureOf(0)));
         })[0];
         if (balance.Length > 1) balance[0] = balance[1];
         var tracks = Members(drying, request, run, progress);
@@ -93,7 +93,7 @@ public static class DryingForecast
         {
             Parallel.For(0, groups.Length, group =>
             {
-                tracks[group] = run.Run(groups[group], group, new HashSet<string>());
+                tracks[group] = run.Run(groups[group], GroupConditions.Of(group, request.Seed), new HashSet<string>());
                 progress?.Report(Interlocked.Increment(ref done) / (double)groups.Length);
             });
         }

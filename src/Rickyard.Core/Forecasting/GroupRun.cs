@@ -7,18 +7,18 @@ using Period = Rickyard.Core.Cases.Period;
 namespace Rickyard.Core.Forecasting;
 
 /// <summary>Runs one group of members (one, or four side by side) through all periods of a case and fills their tracks.</summary>
-internal sealed class GroupRun(DryingCase drying, CaseAir air, double[] days, int seed, CancellationToken cancellation)
+internal sealed class GroupRun(DryingCase drying, CaseAir air, double[] days, CancellationToken cancellation)
 {
     private const double SecondsPerDay = NodaConstants.SecondsPerDay;
 
     /// <summary>Run the group.</summary>
     /// <param name="members">One or four.</param>
-    /// <param name="group">Number of the group, or null for the typical split.</param>
+    /// <param name="conditions">Weather and rack of the group.</param>
     /// <param name="notes">Notes of the weather, added to.</param>
-    /// <param name="look">Called for every report with the solver, for snapshots; may be null.</param>
+    /// <param name="look">Called for every report with the solver and the members' grids; may be null.</param>
     /// <param name="enough">Asked after every report whether the group may end there, later reports being left empty; may be null.</param>
     internal Track[] Run(
-        IReadOnlyList<MemberWood> members, int? group, ISet<string> notes, Action<int, double, SplitSolver, SplitGrid>? look = null, Func<Track[], int, bool>? enough = null)
+        IReadOnlyList<MemberWood> members, GroupConditions conditions, ISet<string> notes, Action<int, double, SplitSolver, SplitGrid[]>? look = null, Func<Track[], int, bool>? enough = null)
     {
         var tracks = members.Select(_ => new Track(days.Length)).ToArray();
         var grids = members.Select(member => SplitGrid.For(member.Split)).ToArray();
@@ -34,13 +34,13 @@ internal sealed class GroupRun(DryingCase drying, CaseAir air, double[] days, in
             }
 
             var end = stretch.IsLast ? days[^1] : Math.Min(days[^1], day + stretch.Days);
-            var solver = Solver(members, grids, fields, celsius, air.Of(stretch.Periods, day, Math.Max(end - day, 1.0 / 24), grids[0].Split, group, seed, notes));
+            var solver = Solver(members, grids, fields, celsius, air.Of(stretch.Periods, day, Math.Max(end - day, 1.0 / 24), grids[0].Split, conditions, notes));
             for (; report < days.Length && (days[report] <= end || stretch.IsLast); report++)
             {
                 cancellation.ThrowIfCancellationRequested();
                 solver.AdvanceTo((days[report] - day) * SecondsPerDay);
                 for (var lane = 0; lane < members.Count; lane++) Record(tracks[lane], report, solver, lane, pieces, greenMass[lane]);
-                look?.Invoke(report, days[report], solver, grids[0]);
+                look?.Invoke(report, days[report], solver, grids);
                 if (enough?.Invoke(tracks, report) == true) return tracks;
             }
 

@@ -24,7 +24,7 @@ internal sealed class ReadinessOnRack(DryingCase drying, SizeCalendarRequest req
         var sized = SizeRuns.Sized(drying, width) with { Days = days };
         var reports = SizeRuns.Reports(days);
         double[] times = [.. Enumerable.Range(0, reports + 1).Select(report => report * days / reports)];
-        var run = new GroupRun(sized, new CaseAir(sized, weather), times, request.Seed, cancellation);
+        var run = new GroupRun(sized, new CaseAir(sized, weather), times, cancellation);
         List<(int Group, double[] First)> firsts = [];
         foreach (var group in _order)
         {
@@ -39,7 +39,7 @@ internal sealed class ReadinessOnRack(DryingCase drying, SizeCalendarRequest req
     private double[] First(GroupRun run, DryingCase sized, int group, double[] times)
     {
         MemberWood[] members = [.. _draws[group].Select(draw => MemberWood.Of(sized, draw))];
-        var tracks = run.Run(members, group, new HashSet<string>(), null, (so, report) => so.All(track => track.Core[report] <= request.BandHigh));
+        var tracks = run.Run(members, GroupConditions.Of(group, request.Seed), new HashSet<string>(), null, (so, report) => so.All(track => track.Core[report] <= request.BandHigh));
         return [.. tracks.Select(track => Ready(times, track))];
     }
 

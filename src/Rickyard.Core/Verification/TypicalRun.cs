@@ -15,8 +15,8 @@ internal sealed record TypicalRun(double[] Days, MoistureSeries Series)
         var weather = drying.Periods.OfType<RackPeriod>().Select(rack => rack.Weather).Distinct()
             .ToDictionary(name => name, name => WeatherScenario.FromNormals(NormalsCatalogue.Find(name.NormalsPlace!).Value!));
         double[] days = [.. Enumerable.Range(0, (int)Math.Round(drying.Days / drying.ReportEvery) + 1).Select(report => report * drying.ReportEvery)];
-        var run = new GroupRun(drying, new(drying, weather), days, VerificationRun.Seed, cancellation);
-        var track = run.Run([MemberWood.Of(drying, MemberDraw.Typical)], null, new HashSet<string>())[0];
+        var run = new GroupRun(drying, new(drying, weather), days, cancellation);
+        var track = run.Run([MemberWood.Of(drying, MemberDraw.Typical)], GroupConditions.Typical, new HashSet<string>())[0];
         return new(days, Bands.Series(track));
     }
 
