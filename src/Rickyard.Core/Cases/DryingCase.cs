@@ -32,6 +32,9 @@ public sealed record DryingCase
     /// <summary>Moisture and temperature at the start.</summary>
     public required CaseStart Start { get; init; }
 
+    /// <summary>Relative standard deviation of the start moisture from piece to piece and from what was said; null takes the usual (physics.md, E1).</summary>
+    public double? StartSpread { get; init; }
+
     /// <summary>What happens to it, in order; the last one is held to the end of the run.</summary>
     public required IReadOnlyList<Period> Periods { get; init; }
 

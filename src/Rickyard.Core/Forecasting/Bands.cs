@@ -43,13 +43,9 @@ internal static class Bands
         return double.PositiveInfinity;
     }
 
-    /// <summary>Sample quantile with the members at the middle of their slices, straight between them (Hyndman and Fan 1996, type 5).</summary>
     private static double Quantile(double[] values, double quantile)
     {
         Array.Sort(values);
-        var position = Math.Clamp(quantile * values.Length - 0.5, 0, values.Length - 1);
-        var below = (int)position;
-        var above = Math.Min(below + 1, values.Length - 1);
-        return values[below] == values[above] ? values[below] : values[below] + (position - below) * (values[above] - values[below]);
+        return SampleQuantile.At(values, quantile);
     }
 }

@@ -76,7 +76,8 @@ public static class DryingForecast
 
     private static int Nearest(double[] days, double day) => Enumerable.Range(0, days.Length).MinBy(i => Math.Abs(days[i] - day));
 
-    private static double Equilibrium(in StepAir air)
+    /// <summary>Equilibrium moisture of air. [kg kg⁻¹]</summary>
+    internal static double Equilibrium(in StepAir air)
     {
         var saturation = Air.SaturationPressure.Of(air.Kelvins) * air.SaturationGain;
         return saturation > 0 ? SorptionIsotherm.At(air.Kelvins - Quantities.Temperature.IcePointKelvins).Moisture(Math.Clamp(air.VaporPressure / saturation, 0, 1)) : 0;

@@ -1,10 +1,14 @@
 using Rickyard.Core.Cases;
+using Rickyard.Core.Forecasting;
 using Rickyard.Core.Measuring.Observed;
 using Rickyard.Core.Weather;
 
 namespace Rickyard.Core.Learning;
 
-/// <summary>A forecast that learns from observations.</summary>
+/// <summary>
+/// A forecast that learns from observations: the engine is run for members spread over all that the case leaves open, a stand-in is fitted to their answers, the observations
+/// are weighed against it, and draws of what the lot may be are carried forward (physics.md, section L).
+/// </summary>
 public static class LearningForecast
 {
     /// <summary>Runs the case for many members, learns from the observations, and tells what is ahead.</summary>
@@ -17,5 +21,9 @@ public static class LearningForecast
     /// <exception cref="OperationCanceledException">The work was stopped.</exception>
     public static LearningRun Run(
         DryingCase drying, IReadOnlyList<Observation> observations, LearningRequest request, IReadOnlyDictionary<WeatherName, WeatherScenario> weather,
-        IProgress<double>? progress = null, CancellationToken cancellation = default) => throw new NotImplementedException();
+        IProgress<double>? progress = null, CancellationToken cancellation = default)
+    {
+        var lesson = new Lesson(LearningCase.Of(drying, observations), observations, request);
+        return lesson.Learn(new CaseAir(lesson.Case, weather), progress, cancellation).Tell();
+    }
 }

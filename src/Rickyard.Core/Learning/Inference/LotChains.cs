@@ -1,0 +1,31 @@
+using Rickyard.Core.Learning.StandIns;
+using Rickyard.Core.Learning.Unknowns;
+
+namespace Rickyard.Core.Learning.Inference;
+
+/// <summary>Several chains at once, from different starts.</summary>
+internal static class LotChains
+{
+    /// <summary>Chains: two for each of two cores, enough to see whether they agree.</summary>
+    internal const int Count = 4;
+
+    private const int WarmUp = 250;
+
+    /// <summary>Draws by chain.</summary>
+    /// <param name="unknowns">The lot's unknowns.</param>
+    /// <param name="standIn">The engine's stand-in.</param>
+    /// <param name="observed">What was observed.</param>
+    /// <param name="draws">Draws in all.</param>
+    /// <param name="seed">Seed.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    internal static IReadOnlyList<LotDraw>[] Run(LotUnknowns unknowns, StandIn standIn, ObservedLot observed, int draws, int seed, CancellationToken cancellation)
+    {
+        var chains = new IReadOnlyList<LotDraw>[Count];
+        Parallel.For(0, Count, chain => chains[chain] = new LotSampler(unknowns, standIn, observed, unchecked(seed * 613 + chain))
+            .Run(WarmUp, draws / Count, Apart(observed.Pieces.Count), cancellation));
+        return chains;
+    }
+
+    /// <summary>Rounds between draws: many pieces move the lot slower but cost more; found by looking at effective draws (bench/README.md).</summary>
+    private static int Apart(int pieces) => pieces > 20 ? 2 : 4;
+}

@@ -1,0 +1,32 @@
+using MathNet.Numerics.Distributions;
+
+namespace Rickyard.Core.Learning.Inference;
+
+/// <summary>One observation as the inference sees it.</summary>
+/// <param name="Observation">Its place in the list.</param>
+/// <param name="Day">Days from the start. [d]</param>
+internal abstract record Term(int Observation, double Day)
+{
+    /// <summary>Chance that an observation is a mistake, before it is looked at: wrong piece, wrong line, pins in a wet skin; judgement.</summary>
+    protected const double MistakeChance = 0.03;
+
+    /// <summary>How well a piece explains it; the filter learns from it.</summary>
+    internal abstract TermChance Chance(in PiecePrediction prediction, ref Discrepancy discrepancy);
+
+    /// <summary>A value that may be a mistake: a normal density and, seldom, a flat one.</summary>
+    protected static TermChance Number(double value, double expected, double variance, double slope, double flatDensity, ref Discrepancy discrepancy)
+    {
+        var spread = Math.Sqrt(variance);
+        var right = (1 - MistakeChance) * Normal.PDF(expected, spread, value);
+        var whole = right + MistakeChance * flatDensity;
+        discrepancy.Learn(slope, value - expected, variance, right / whole);
+        return new(Math.Log(whole), 1 - right / whole, expected, spread);
+    }
+
+    /// <summary>An event that may be a mistake.</summary>
+    protected static TermChance Event(double chance, double expected, double spread)
+    {
+        var whole = (1 - MistakeChance) * chance + MistakeChance / 2;
+        return new(Math.Log(whole), MistakeChance / 2 / whole, expected, spread);
+    }
+}
