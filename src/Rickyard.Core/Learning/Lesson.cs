@@ -49,7 +49,7 @@ internal sealed class Lesson
     internal EngineDesign Design(CaseAir air) => new(Case, air, Unknowns, _table, Request.Seed);
 
     /// <summary>The engine's stand-in from a sample.</summary>
-    internal StandIn StandIn(EngineSample sample) => StandInFit.Of(sample, _table.All, Case.Periods.Any(period => period is RackPeriod));
+    internal StandIn StandIn(EngineSample sample) => StandInFit.Of(sample, _table.All, [.. Series.Core, .. Series.Mean, .. _builder.Outputs], Case.Periods.Any(period => period is RackPeriod));
 
     /// <summary>What was observed, with the stand-in's errors.</summary>
     internal ObservedLot Observed(StandIn standIn) => _builder.Build(standIn);

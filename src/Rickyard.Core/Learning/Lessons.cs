@@ -87,7 +87,7 @@ internal sealed class Lessons
         var random = new Xoshiro256StarStar(unchecked(Request.Seed * 5003 + 11));
         double Number() => Normal.Sample(random, 0, 1);
         return [.. Draws.Select(_ => new LotDraw(
-            [.. _lesson.Unknowns.Active.Select(_ => Number())], Math.Exp(LotState.PieceSpreadLog * Number()), [], random.Next(StandIn.Weathers), [], []))];
+            [.. _lesson.Unknowns.Active.Select(_ => Number())], Math.Exp(LotState.PieceSpreadLog * Number()), [], [.. Enumerable.Range(0, StandIn.Weather.Count).Select(_ => Number())], [], []))];
     }
 
     private IReadOnlyList<PieceForecast> Marked(LotOutlook outlook)

@@ -26,6 +26,9 @@ internal struct Discrepancy
     /// <summary>Its variance.</summary>
     internal double Variance { get; private set; }
 
+    /// <summary>Covariance of it with itself some days later.</summary>
+    internal static double Covariance(double days) => Spread * Spread * Math.Exp(-Math.Abs(days) / Memory);
+
     /// <summary>Let time pass.</summary>
     internal void To(double day)
     {

@@ -21,7 +21,8 @@ internal static class LotChains
     internal static IReadOnlyList<LotDraw>[] Run(LotUnknowns unknowns, StandIn standIn, ObservedLot observed, int draws, int seed, CancellationToken cancellation)
     {
         var chains = new IReadOnlyList<LotDraw>[Count];
-        Parallel.For(0, Count, chain => chains[chain] = new LotSampler(unknowns, standIn, observed, unchecked(seed * 613 + chain))
+        var fit = FirstFit.Of(new(unknowns, standIn, observed));
+        Parallel.For(0, Count, chain => chains[chain] = new LotSampler(unknowns, standIn, observed, fit, unchecked(seed * 613 + chain))
             .Run(WarmUp, draws / Count, Apart(observed.Pieces.Count), cancellation));
         return chains;
     }

@@ -4,7 +4,7 @@ namespace Rickyard.Core.Learning.Inference;
 /// <param name="Unknowns">Standard normal numbers of the lot's unknowns.</param>
 /// <param name="PieceFactor">Factor on how far pieces differ.</param>
 /// <param name="Meters">Standard normal numbers of the meters' own errors.</param>
-/// <param name="Weather">Number of the weather.</param>
+/// <param name="Weather">Modes of the weather.</param>
 /// <param name="Pieces">Observed pieces.</param>
 /// <param name="Chances">How each observation is explained, by its place in the list.</param>
-internal sealed record LotDraw(double[] Unknowns, double PieceFactor, double[] Meters, int Weather, PieceDraw[] Pieces, TermChance[] Chances);
+internal sealed record LotDraw(double[] Unknowns, double PieceFactor, double[] Meters, double[] Weather, PieceDraw[] Pieces, TermChance[] Chances);

@@ -62,6 +62,18 @@ internal sealed class LotLikelihood
         return discrepancy;
     }
 
+    /// <summary>How every observation of a piece pulls, for a first fit.</summary>
+    internal Pull[] Pulls(LotState lot, PieceState state, int piece, bool believed)
+    {
+        Join(lot, state.Own, state.Numbers);
+        Predict(state, piece);
+        var prediction = Prediction(lot, state, piece);
+        var terms = Observed.Pieces[piece].Terms;
+        var pulls = new Pull[terms.Length];
+        for (var i = 0; i < pulls.Length; i++) pulls[i] = terms[i].Plain(prediction, believed);
+        return pulls;
+    }
+
     /// <summary>Log likelihood of the supplier's promises.</summary>
     internal double Promises(LotState lot)
     {
@@ -75,7 +87,7 @@ internal sealed class LotLikelihood
     {
         for (var k = 0; k < _middle.Length; k++) _middle[k] = _unknowns.LotShare[k] * lot.Unknowns[k];
         _standIn.Feel(_middle, _kernel);
-        return _standIn.Log(output, _middle, _kernel) + _standIn.Weather[output][lot.Weather];
+        return _standIn.Log(output, _middle, _kernel) + _standIn.OfWeather(output, lot.Weather);
     }
 
     private void Predict(PieceState state, int piece)
@@ -88,7 +100,7 @@ internal sealed class LotLikelihood
     private PiecePrediction Prediction(LotState lot, PieceState state, int piece)
     {
         var outputs = Observed.Pieces[piece].Outputs;
-        for (var i = 0; i < outputs.Length; i++) _logs[i] = state.Logs[i] + _standIn.Weather[outputs[i]][lot.Weather];
+        for (var i = 0; i < outputs.Length; i++) _logs[i] = state.Logs[i] + _standIn.OfWeather(outputs[i], lot.Weather);
         return new(_logs.AsSpan(0, outputs.Length), state.Size, lot.Meters);
     }
 }

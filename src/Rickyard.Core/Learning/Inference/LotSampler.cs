@@ -6,29 +6,23 @@ using Rickyard.Core.Learning.Unknowns;
 namespace Rickyard.Core.Learning.Inference;
 
 /// <summary>
-/// One Markov chain over lot, pieces, meters and weather. Each round: the lot with its pieces' own numbers held; each piece; the lot once more with the pieces' whole numbers held
-/// (interweaving, Yu and Meng 2011, J. Comput. Graph. Stat. 20: 531, from memory), so that it moves as well with fifty readings as with one; the weather.
+/// One Markov chain over lot, pieces, meters and weather. Each round: all numbers at once along the first fit; each piece's own; the lot once more with the pieces' whole numbers
+/// held (interweaving, Yu and Meng 2011, J. Comput. Graph. Stat. 20: 531, from memory).
 /// </summary>
 internal sealed class LotSampler
 {
-    private const int Starts = 200;
-    private const int WeatherTries = 3;
-
     private readonly LotUnknowns _unknowns;
-    private readonly LotLikelihood _likelihood;
+    private readonly JointState _state;
+    private readonly FirstFit _fit;
     private readonly Xoshiro256StarStar _random;
-    private readonly int _weathers;
-    private readonly LotState _lot;
-    private readonly PieceState[] _pieces, _tried;
+    private readonly double[] _numbers, _from, _across;
 
     /// <summary>A chain.</summary>
-    internal LotSampler(LotUnknowns unknowns, StandIn standIn, ObservedLot observed, int seed)
+    internal LotSampler(LotUnknowns unknowns, StandIn standIn, ObservedLot observed, FirstFit fit, int seed)
     {
-        (_unknowns, _weathers, _random) = (unknowns, standIn.Weathers, new(seed));
-        _likelihood = new(unknowns, standIn, observed);
-        _lot = new(unknowns.Count, observed.Meters.Count);
-        _pieces = [.. observed.Pieces.Select(Fresh)];
-        _tried = [.. observed.Pieces.Select(Fresh)];
+        (_unknowns, _fit, _random) = (unknowns, fit, new(seed));
+        _state = new(unknowns, standIn, observed);
+        (_numbers, _from, _across) = (new double[_state.Count], new double[_state.Count], new double[_state.Count]);
     }
 
     /// <summary>Walk.</summary>
@@ -38,7 +32,7 @@ internal sealed class LotSampler
     /// <param name="cancellation">Stops it.</param>
     internal List<LotDraw> Run(int warmUp, int draws, int apart, CancellationToken cancellation)
     {
-        StartWell();
+        Start();
         for (var round = 0; round < warmUp; round++) Round();
         List<LotDraw> kept = new(draws);
         while (kept.Count < draws)
@@ -51,72 +45,68 @@ internal sealed class LotSampler
         return kept;
     }
 
-    private PieceState Fresh(ObservedPiece piece) => new(_unknowns.PieceOwn.Count, _unknowns.Count, piece.Outputs.Length);
-
-    /// <summary>The best of some draws from the prior.</summary>
-    private void StartWell()
+    /// <summary>A draw from the first fit, twice as far out as usual, so that chains which agree do so from afar.</summary>
+    private void Start()
     {
-        var best = double.NegativeInfinity;
-        var (lot, weather) = (new double[_lot.Numbers.Length], 0);
-        var pieces = _pieces.Select(piece => new double[piece.Own.Length]).ToArray();
-        for (var start = 0; start < Starts; start++)
-        {
-            Scatter(_lot.Numbers);
-            _lot.Weather = _random.Next(_weathers);
-            foreach (var piece in _pieces) Scatter(piece.Own);
-            if (FollowAll(_pieces) is var there && there <= best) continue;
-            best = there;
-            _lot.Numbers.CopyTo(lot, 0);
-            weather = _lot.Weather;
-            for (var i = 0; i < pieces.Length; i++) _pieces[i].Own.CopyTo(pieces[i], 0);
-        }
-
-        lot.CopyTo(_lot.Numbers, 0);
-        _lot.Weather = weather;
-        for (var i = 0; i < pieces.Length; i++) pieces[i].CopyTo(_pieces[i].Own, 0);
-        FollowAll(_pieces);
+        var apart = _fit.Spread(Standard());
+        for (var i = 0; i < _numbers.Length; i++) _numbers[i] = _fit.Middle[i] + 2 * apart[i];
+        _state.Set(_numbers);
     }
 
-    private void Scatter(double[] numbers)
+    private double[] Standard()
     {
-        for (var k = 0; k < numbers.Length; k++) numbers[k] = Normal.Sample(_random, 0, 1);
+        var numbers = new double[_state.Count];
+        for (var i = 0; i < numbers.Length; i++) numbers[i] = Normal.Sample(_random, 0, 1);
+        return numbers;
     }
 
     private void Round()
     {
-        MoveLot();
-        for (var piece = 0; piece < _pieces.Length; piece++) MovePiece(piece);
+        MoveAll();
+        for (var piece = 0; piece < _state.Pieces; piece++) MovePiece(piece);
         MoveLotUnderPieces();
-        for (var tries = 0; _weathers > 1 && tries < WeatherTries; tries++) MoveWeather();
+        MoveSpread();
+        MoveSpreadUnderPieces();
     }
 
-    /// <summary>The pieces' own numbers held.</summary>
-    private void MoveLot()
+    /// <summary>Along an ellipse of the first fit, with what the fit leaves of the posterior as likelihood.</summary>
+    private void MoveAll()
     {
-        var now = _pieces.Sum(piece => piece.Likelihood) + _likelihood.Promises(_lot);
-        for (var i = 0; i < _pieces.Length; i++) _tried[i].Copy(_pieces[i]);
-        EllipticalSlice.Step(_lot.Numbers, now, () => FollowAll(_tried), _random);
-        for (var i = 0; i < _pieces.Length; i++) _pieces[i].Copy(_tried[i]);
+        _state.Get(_numbers);
+        for (var i = 0; i < _from.Length; i++) _from[i] = _numbers[i] - _fit.Middle[i];
+        _fit.Spread(Standard()).CopyTo(_across, 0);
+        _across[_state.Lot.PieceSpreadPlace] = 0;
+        var now = _state.States.Sum(piece => piece.Likelihood) + _state.Likelihood.Promises(_state.Lot) + PriorOverFit(_from);
+        EllipticalSlice.Walk(now, AtAngle, _random);
     }
 
-    private double FollowAll(PieceState[] pieces)
+    private double AtAngle(double cosine, double sine)
     {
-        var sum = _likelihood.Promises(_lot);
-        for (var i = 0; i < pieces.Length; i++)
+        Span<double> apart = stackalloc double[_from.Length];
+        for (var i = 0; i < apart.Length; i++)
         {
-            _likelihood.Follow(_lot, pieces[i], i);
-            sum += pieces[i].Likelihood;
+            apart[i] = i == _state.Lot.PieceSpreadPlace ? _from[i] : _from[i] * cosine + _across[i] * sine;
+            _numbers[i] = _fit.Middle[i] + apart[i];
         }
 
-        return sum;
+        return _state.Set(_numbers) + PriorOverFit(apart);
+    }
+
+    private double PriorOverFit(ReadOnlySpan<double> apart)
+    {
+        double squares = 0;
+        for (var i = 0; i < apart.Length; i++) squares += (_fit.Middle[i] + apart[i]) * (_fit.Middle[i] + apart[i]);
+        return -0.5 * (squares + _fit.MinusSquares(apart));
     }
 
     private void MovePiece(int piece)
     {
-        var state = _pieces[piece];
-        EllipticalSlice.Step(state.Own, state.Likelihood, () =>
+        var state = _state.States[piece];
+        double[] from = [.. state.Own], across = [.. from.Select(_ => Normal.Sample(_random, 0, 1))];
+        EllipticalSlice.Walk(state.Likelihood, (cosine, sine) =>
         {
-            _likelihood.Follow(_lot, state, piece);
+            for (var i = 0; i < from.Length; i++) state.Own[i] = from[i] * cosine + across[i] * sine;
+            _state.Likelihood.Follow(_state.Lot, state, piece);
             return state.Likelihood;
         }, _random);
     }
@@ -124,76 +114,91 @@ internal sealed class LotSampler
     /// <summary>The pieces' whole numbers held: then what the lot shares is a normal mean of them; only the promises look at it beside.</summary>
     private void MoveLotUnderPieces()
     {
-        if (_pieces.Length == 0) return;
-        var (before, promised) = (_lot.Unknowns.ToArray(), _likelihood.Promises(_lot));
-        for (var i = 0; i < _unknowns.PieceOwn.Count; i++) MoveUnder(_unknowns.PieceOwn[i]);
-        if (Math.Log(1 - _random.NextDouble()) > _likelihood.Promises(_lot) - promised) before.CopyTo(_lot.Unknowns);
-        foreach (var piece in _pieces) Part(piece);
+        if (_state.Pieces == 0 || _unknowns.PieceOwn.Count == 0) return;
+        var (before, promised) = (_state.Lot.Unknowns.ToArray(), _state.Likelihood.Promises(_state.Lot));
+        foreach (var k in _unknowns.PieceOwn) MoveUnder(k);
+        if (Math.Log(1 - _random.NextDouble()) > _state.Likelihood.Promises(_state.Lot) - promised) before.CopyTo(_state.Lot.Unknowns);
+        foreach (var piece in _state.States) Part(piece);
     }
 
     private void MoveUnder(int k)
     {
-        var own = _unknowns.PieceShare[k] * _lot.PieceFactor;
+        var own = _unknowns.PieceShare[k] * _state.Lot.PieceFactor;
         var weight = _unknowns.LotShare[k] / (own * own);
-        var precision = 1 + _pieces.Length * weight * _unknowns.LotShare[k];
-        var mean = weight * _pieces.Sum(piece => piece.Numbers[k]) / precision;
-        _lot.Unknowns[k] = Normal.Sample(_random, mean, 1 / Math.Sqrt(precision));
+        var precision = 1 + _state.Pieces * weight * _unknowns.LotShare[k];
+        var mean = weight * _state.States.Sum(piece => piece.Numbers[k]) / precision;
+        _state.Lot.Unknowns[k] = Normal.Sample(_random, mean, 1 / Math.Sqrt(precision));
+    }
+
+    /// <summary>The spread between pieces, their own numbers held.</summary>
+    private void MoveSpread()
+    {
+        if (_state.Pieces == 0) return;
+        var (place, now) = (_state.Lot.PieceSpreadPlace, _state.States.Sum(piece => piece.Likelihood));
+        var (from, across) = (_state.Lot.Numbers[place], Normal.Sample(_random, 0, 1));
+        EllipticalSlice.Walk(now, (cosine, sine) =>
+        {
+            _state.Lot.Numbers[place] = from * cosine + across * sine;
+            return _state.Follow();
+        }, _random);
+    }
+
+    /// <summary>The spread between pieces, their whole numbers held: it then only has to fit how far they lie apart.</summary>
+    private void MoveSpreadUnderPieces()
+    {
+        if (_state.Pieces == 0 || _unknowns.PieceOwn.Count == 0) return;
+        var place = _state.Lot.PieceSpreadPlace;
+        double squares = 0;
+        foreach (var piece in _state.States)
+            for (var i = 0; i < _unknowns.PieceOwn.Count; i++) squares += piece.Own[i] * piece.Own[i];
+        squares *= _state.Lot.PieceFactor * _state.Lot.PieceFactor;
+        double LogChance()
+        {
+            var factor = _state.Lot.PieceFactor;
+            return -0.5 * squares / (factor * factor) - _state.Pieces * _unknowns.PieceOwn.Count * Math.Log(factor);
+        }
+
+        var (from, across) = (_state.Lot.Numbers[place], Normal.Sample(_random, 0, 1));
+        EllipticalSlice.Walk(LogChance(), (cosine, sine) =>
+        {
+            _state.Lot.Numbers[place] = from * cosine + across * sine;
+            return LogChance();
+        }, _random);
+        foreach (var piece in _state.States) Part(piece);
     }
 
     /// <summary>A piece's own numbers from its whole ones.</summary>
     private void Part(PieceState piece)
     {
-        var factor = _lot.PieceFactor;
+        var factor = _state.Lot.PieceFactor;
         for (var i = 0; i < _unknowns.PieceOwn.Count; i++)
         {
             var k = _unknowns.PieceOwn[i];
-            piece.Own[i] = (piece.Numbers[k] - _unknowns.LotShare[k] * _lot.Unknowns[k]) / (_unknowns.PieceShare[k] * factor);
+            piece.Own[i] = (piece.Numbers[k] - _unknowns.LotShare[k] * _state.Lot.Unknowns[k]) / (_unknowns.PieceShare[k] * factor);
         }
-    }
-
-    private void MoveWeather()
-    {
-        var (before, now) = (_lot.Weather, _pieces.Sum(piece => piece.Likelihood) + _likelihood.Promises(_lot));
-        _lot.Weather = _random.Next(_weathers);
-        var there = WeighAll();
-        if (Math.Log(1 - _random.NextDouble()) <= there - now) return;
-        _lot.Weather = before;
-        WeighAll();
-    }
-
-    private double WeighAll()
-    {
-        var sum = _likelihood.Promises(_lot);
-        for (var i = 0; i < _pieces.Length; i++)
-        {
-            _likelihood.Weigh(_lot, _pieces[i], i);
-            sum += _pieces[i].Likelihood;
-        }
-
-        return sum;
     }
 
     private LotDraw Draw()
     {
-        var observed = _likelihood.Observed;
+        var (observed, lot) = (_state.Likelihood.Observed, _state.Lot);
         var chances = new TermChance[observed.Pieces.Sum(piece => piece.Terms.Length) + observed.Promises.Count];
-        var pieces = new PieceDraw[_pieces.Length];
+        var pieces = new PieceDraw[_state.Pieces];
         for (var i = 0; i < pieces.Length; i++)
         {
             var terms = observed.Pieces[i].Terms;
             var told = new TermChance[terms.Length];
-            var discrepancy = _likelihood.Tell(_lot, _pieces[i], i, told);
+            var discrepancy = _state.Likelihood.Tell(lot, _state.States[i], i, told);
             for (var j = 0; j < terms.Length; j++) chances[terms[j].Observation] = told[j];
-            pieces[i] = new([.. _pieces[i].Numbers], _pieces[i].Size, discrepancy);
+            pieces[i] = new([.. _state.States[i].Numbers], _state.States[i].Size, discrepancy);
         }
 
         foreach (var promise in observed.Promises) chances[promise.Observation] = Tell(promise);
-        return new(_lot.Unknowns.ToArray(), _lot.PieceFactor, _lot.Meters.ToArray(), _lot.Weather, pieces, chances);
+        return new(lot.Unknowns.ToArray(), lot.PieceFactor, lot.Meters.ToArray(), lot.Weather.ToArray(), pieces, chances);
     }
 
     private TermChance Tell(Promise promise)
     {
-        var moisture = _likelihood.Middle(_lot, promise.Output);
+        var moisture = _state.Likelihood.Middle(_state.Lot, promise.Output);
         var (mean, deviation) = Promise.Expected(moisture);
         return new(promise.LogDensity(moisture), promise.Wrong(moisture), mean, deviation);
     }

@@ -22,4 +22,12 @@ internal sealed record MassTerm(int Observation, double Day, int Mass, int DryMa
         var expected = prediction.Log(IsDry ? DryMass : Mass) + slope * discrepancy.Mean + PieceSpread * prediction.PieceSize;
         return Number(LogValue, expected, slope * slope * discrepancy.Variance + Own * Own, slope, FlatDensity, ref discrepancy);
     }
+
+    /// <inheritdoc/>
+    internal override Pull Plain(in PiecePrediction prediction, bool believed)
+    {
+        var moisture = Math.Max(0, Math.Exp(prediction.Log(Mass) - prediction.Log(DryMass)) - 1);
+        var slope = IsDry ? 0 : moisture / (1 + moisture);
+        return NumberPull(LogValue, prediction.Log(IsDry ? DryMass : Mass) + PieceSpread * prediction.PieceSize, Own * Own, slope, FlatDensity, believed);
+    }
 }

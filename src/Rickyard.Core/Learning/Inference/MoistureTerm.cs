@@ -29,4 +29,15 @@ internal sealed record MoistureTerm(int Observation, double Day, int Output, dou
         var above = Normal.CDF(0, 1, (expected - Value) / Math.Sqrt(variance));
         return Event(Verdict == MeterVerdict.AtLeast ? above : 1 - above, expected, Math.Sqrt(variance));
     }
+
+    /// <inheritdoc/>
+    internal override Pull Plain(in PiecePrediction prediction, bool believed)
+    {
+        var moisture = prediction.Value(Output);
+        var expected = moisture + Shared * prediction.Meter(Meter);
+        var variance = moisture * moisture * Relative * Relative + Own * Own;
+        return Verdict == MeterVerdict.Measured
+            ? NumberPull(Value, expected, variance, moisture, FlatDensity, believed)
+            : Pull.OfBound(expected, Value, Math.Sqrt(variance + moisture * moisture * Discrepancy.Spread * Discrepancy.Spread), Verdict == MeterVerdict.AtLeast ? 1 : -1);
+    }
 }

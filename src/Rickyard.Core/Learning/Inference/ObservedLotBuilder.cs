@@ -15,6 +15,9 @@ internal sealed class ObservedLotBuilder
     /// <summary>The same where the case describes the one piece itself.</summary>
     private const double OnePieceSpread = 0.02;
 
+    /// <summary>What a split gains or loses beside water from inside: bark, splinters, a damp skin; judgement.</summary>
+    private const double BesideWater = 0.007;
+
     private readonly IReadOnlyList<Observation> _observations;
     private readonly OutputTable _table;
     private readonly double _pieceSpread;
@@ -30,11 +33,14 @@ internal sealed class ObservedLotBuilder
         Pieces = [.. observations.Select((observation, number) => (observation, number)).Where(pair => pair.observation is not PromiseObservation)
             .GroupBy(pair => !isLot ? "" : pair.observation.From.Piece.Length > 0 ? pair.observation.From.Piece : $" {pair.number}", pair => pair.number)
             .Select(group => group.OrderBy(number => observations[number].From.Day).ToArray())];
-        foreach (var observation in observations) _ = Needs(observation);
+        Outputs = [.. observations.SelectMany(Needs).Distinct()];
     }
 
     /// <summary>Places in the list, by piece and in order of time.</summary>
     private IReadOnlyList<int[]> Pieces { get; }
+
+    /// <summary>Outputs that observations need, as numbered in the table.</summary>
+    internal IReadOnlyList<int> Outputs { get; }
 
     /// <summary>The lot, with the stand-in's errors.</summary>
     internal ObservedLot Build(StandIn standIn) => new(
@@ -83,7 +89,7 @@ internal sealed class ObservedLotBuilder
         number, day, output, pin.Corrected.Moisture, pin.Corrected.Verdict, pin.Corrected.OwnSpread, pin.Corrected.SharedSpread, Meter(pin.Reading.Scale.Name), relative);
 
     private MassTerm Mass(int number, double day, int mass, int dry, double kilograms, double spread, double error, bool isDry) =>
-        new(number, day, mass, dry, Math.Log(kilograms), Apart(error, spread / kilograms), _pieceSpread, isDry);
+        new(number, day, mass, dry, Math.Log(kilograms), Apart(Apart(error, BesideWater), spread / kilograms), _pieceSpread, isDry);
 
     private int Meter(string scale)
     {

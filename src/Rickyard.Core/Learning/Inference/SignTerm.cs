@@ -20,4 +20,7 @@ internal sealed record SignTerm(int Observation, double Day, int Core, int Mean,
         var log = SignLikelihood.LogChance(Sign, Seen, prediction.Value(Core), prediction.Value(Mean), prediction.Value(Shell), prediction.Value(End));
         return Event(Math.Exp(log), Math.Exp(log), 0);
     }
+
+    /// <inheritdoc/>
+    internal override Pull Plain(in PiecePrediction prediction, bool believed) => Pull.None;
 }

@@ -10,8 +10,24 @@ internal abstract record Term(int Observation, double Day)
     /// <summary>Chance that an observation is a mistake, before it is looked at: wrong piece, wrong line, pins in a wet skin; judgement.</summary>
     protected const double MistakeChance = 0.03;
 
+    private const double SteadyBeyond = 3;
+
     /// <summary>How well a piece explains it; the filter learns from it.</summary>
     internal abstract TermChance Chance(in PiecePrediction prediction, ref Discrepancy discrepancy);
+
+    /// <summary>How it pulls at a piece; for a first fit.</summary>
+    /// <param name="prediction">What the stand-in says of the piece.</param>
+    /// <param name="believed">Whether it is believed even where it is far off: the way there must not call everything a mistake.</param>
+    internal abstract Pull Plain(in PiecePrediction prediction, bool believed);
+
+    /// <summary>Pull of a value: far off, it pulls with a steady force (Huber 1964, from memory) if believed, else the weaker the likelier it is a mistake.</summary>
+    protected static Pull NumberPull(double value, double expected, double ownVariance, double slope, double flatDensity, bool believed)
+    {
+        var spread = Math.Sqrt(ownVariance + slope * slope * Discrepancy.Spread * Discrepancy.Spread);
+        var right = (1 - MistakeChance) * Normal.PDF(expected, spread, value);
+        var doubt = believed ? Math.Max(1, Math.Abs(value - expected) / (SteadyBeyond * spread)) : (right + MistakeChance * flatDensity) / Math.Max(right, 1e-9);
+        return new(expected, value - expected, ownVariance * doubt, slope);
+    }
 
     /// <summary>A value that may be a mistake: a normal density and, seldom, a flat one.</summary>
     protected static TermChance Number(double value, double expected, double variance, double slope, double flatDensity, ref Discrepancy discrepancy)

@@ -43,5 +43,5 @@ internal sealed class TrackReader(StandIn standIn, SeriesOutputs series, double[
 
     private double Moisture(in DrawnPiece piece, int output) => piece.Factor * Value(piece, output);
 
-    private double Value(in DrawnPiece piece, int output) => Math.Exp(standIn.Log(output, piece.Numbers, _kernel) + standIn.Weather[output][piece.Weather]);
+    private double Value(in DrawnPiece piece, int output) => Math.Exp(standIn.Log(output, piece.Numbers, _kernel) + standIn.OfWeather(output, piece.Weather));
 }

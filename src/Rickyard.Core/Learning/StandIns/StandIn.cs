@@ -17,22 +17,25 @@ internal sealed class StandIn
     /// <param name="scale">One over the length over which an answer changes, by unknown.</param>
     /// <param name="trend">By output: constant, then one for each unknown.</param>
     /// <param name="weights">By output and member.</param>
-    /// <param name="weather">By output and group.</param>
+    /// <param name="weather">What weather does.</param>
     /// <param name="errors">By output.</param>
-    internal StandIn(double[][] points, double[] scale, double[][] trend, double[][] weights, double[][] weather, double[] errors) =>
-        (_points, _scale, _trend, _weights, Weather, Errors) = (points, scale, trend, weights, weather, errors);
+    internal StandIn(double[][] points, double[] scale, double[][] trend, double[][] weights, WeatherModes weather, double[] errors)
+    {
+        (_points, _scale, _trend, _weights, Weather) = (points, scale, trend, weights, weather);
+        Errors = [.. errors.Select((error, output) => Math.Sqrt(error * error + weather.LeftOver[output] * weather.LeftOver[output]))];
+    }
 
     /// <summary>Members it rests on: the length of a kernel.</summary>
     internal int Members => _points.Length > 0 ? _points[0].Length : 0;
 
-    /// <summary>Number of weathers.</summary>
-    internal int Weathers => Weather[0].Length;
+    /// <summary>What weather does.</summary>
+    internal WeatherModes Weather { get; }
 
-    /// <summary>What each weather that was run adds to the logarithm of an output, by output and weather.</summary>
-    internal double[][] Weather { get; }
-
-    /// <summary>Root mean square error of each output's logarithm at members left out.</summary>
+    /// <summary>Standard deviation of what neither it nor the weather's modes say of an output's logarithm: its error at members left out, and what the modes leave.</summary>
     internal double[] Errors { get; }
+
+    /// <summary>What weather adds to an output's logarithm.</summary>
+    internal double OfWeather(int output, ReadOnlySpan<double> modes) => modes.Length == 0 ? 0 : TensorPrimitives.Dot(Weather.Weights[output], modes);
 
     /// <summary>How near a point is to every member, 0 to 1.</summary>
     /// <param name="numbers">One for each unknown.</param>

@@ -20,10 +20,11 @@ internal sealed class StandInFit
     private readonly Matrix<double> _trend;
     private readonly Vector<double>[] _answers;
     private readonly bool _hasWeather;
+    private readonly IReadOnlyList<int> _leading;
 
-    private StandInFit(EngineSample sample, IReadOnlyList<EngineOutput> outputs, bool hasWeather)
+    private StandInFit(EngineSample sample, IReadOnlyList<EngineOutput> outputs, IReadOnlyList<int> leading, bool hasWeather)
     {
-        (_sample, _outputs, _hasWeather) = (sample, outputs, hasWeather);
+        (_sample, _outputs, _leading, _hasWeather) = (sample, outputs, leading, hasWeather);
         _trend = Matrix<double>.Build.DenseOfRowArrays(sample.Numbers.Select(numbers => (double[])[1, .. numbers]));
         _answers = [.. sample.Answers.Select(answers => Vector<double>.Build.Dense(answers))];
     }
@@ -32,7 +33,9 @@ internal sealed class StandInFit
     /// <param name="sample">The engine's answers.</param>
     /// <param name="outputs">What they are answers to.</param>
     /// <param name="hasWeather">Whether groups differ in their weather.</param>
-    internal static StandIn Of(EngineSample sample, IReadOnlyList<EngineOutput> outputs, bool hasWeather) => new StandInFit(sample, outputs, hasWeather).Fit();
+    /// <param name="leading">Outputs that the weather's modes are to carry best.</param>
+    internal static StandIn Of(EngineSample sample, IReadOnlyList<EngineOutput> outputs, IReadOnlyList<int> leading, bool hasWeather) =>
+        new StandInFit(sample, outputs, leading, hasWeather).Fit();
 
     private StandIn Fit()
     {
@@ -114,7 +117,7 @@ internal sealed class StandInFit
         }
 
         double[][] points = [.. scale.Select((one, k) => _sample.Numbers.Select(numbers => numbers[k] * one).ToArray())];
-        return new(points, scale, trend, weights, weather, errors);
+        return new(points, scale, trend, weights, WeatherModes.Of(weather, _leading), errors);
     }
 
     /// <summary>
