@@ -15,7 +15,6 @@ internal sealed class Lesson
     private const double RunsPart = 0.8;
 
     private readonly ObservedLotBuilder _builder;
-    private readonly OutputTable _table = new();
 
     /// <summary>Make it ready.</summary>
     /// <param name="drying">The case, as <see cref="LearningCase"/> has it.</param>
@@ -26,9 +25,9 @@ internal sealed class Lesson
         (Case, Observations, Request) = (drying, observations, request);
         Today = Math.Min(drying.Days, request.Today ?? observations.Select(one => one.From.Day).DefaultIfEmpty(0).Max());
         Unknowns = LotUnknowns.Of(drying);
-        Series = SeriesOutputs.Ask(_table, [.. DryingForecast.ReportDays(drying).Append(Today).Distinct().Order()]);
-        Choices = new(_table, Today);
-        _builder = new(observations, LearningCase.IsLot(drying), _table);
+        Series = SeriesOutputs.Ask(Outputs, [.. DryingForecast.ReportDays(drying).Append(Today).Distinct().Order()]);
+        Choices = new(Outputs, Today);
+        _builder = new(observations, LearningCase.IsLot(drying), Outputs);
     }
 
     internal DryingCase Case { get; }
@@ -45,11 +44,14 @@ internal sealed class Lesson
 
     internal ReadingChoices Choices { get; }
 
+    /// <summary>What the engine is asked for.</summary>
+    internal OutputTable Outputs { get; } = new();
+
     /// <summary>Runs of the engine for it.</summary>
-    internal EngineDesign Design(CaseAir air) => new(Case, air, Unknowns, _table, Request.Seed);
+    internal EngineDesign Design(CaseAir air) => new(Case, air, Unknowns, Outputs, Request.Seed);
 
     /// <summary>The engine's stand-in from a sample.</summary>
-    internal StandIn StandIn(EngineSample sample) => StandInFit.Of(sample, _table.All, [.. Series.Core, .. Series.Mean, .. _builder.Outputs], Case.Periods.Any(period => period is RackPeriod));
+    internal StandIn StandIn(EngineSample sample) => StandInFit.Of(sample, Outputs.All, [.. Series.Core, .. Series.Mean, .. _builder.Outputs], Case.Periods.Any(period => period is RackPeriod));
 
     /// <summary>What was observed, with the stand-in's errors.</summary>
     internal ObservedLot Observed(StandIn standIn) => _builder.Build(standIn);

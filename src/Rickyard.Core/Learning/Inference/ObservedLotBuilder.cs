@@ -16,7 +16,10 @@ internal sealed class ObservedLotBuilder
     private const double OnePieceSpread = 0.02;
 
     /// <summary>What a split gains or loses beside water from inside: bark, splinters, a damp skin; judgement.</summary>
-    private const double BesideWater = 0.007;
+    internal const double BesideWater = 0.007;
+
+    /// <summary>How alike sections of one piece are, beside their moisture; judgement.</summary>
+    internal const double LikeOfOven = 0.03;
 
     private readonly IReadOnlyList<Observation> _observations;
     private readonly OutputTable _table;
@@ -77,7 +80,7 @@ internal sealed class ObservedLotBuilder
         return observation switch
         {
             PinObservation pin => Pin(number, day, At(0), pin, Apart(error, LikeOf(pin.Pins.Place))),
-            OvenObservation oven => new MoistureTerm(number, day, At(0), oven.Moisture, MeterVerdict.Measured, oven.Spread, 0, -1, Apart(error, 0.03)),
+            OvenObservation oven => new MoistureTerm(number, day, At(0), oven.Moisture, MeterVerdict.Measured, oven.Spread, 0, -1, Apart(error, LikeOfOven)),
             MassObservation mass => Mass(number, day, At(0), At(1), mass.Kilograms, mass.Spread, error, isDry: false),
             DryMassObservation dry => Mass(number, day, At(0), At(1), dry.Kilograms, dry.Spread, standIn.Errors[needs[1]], isDry: true),
             SignObservation sign => new SignTerm(number, day, At(0), At(1), At(2), At(3), sign.Sign, sign.Seen),
@@ -100,5 +103,5 @@ internal sealed class ObservedLotBuilder
     private static double Apart(double a, double b) => Math.Sqrt(a * a + b * b);
 
     /// <summary>How alike places of one kind on one piece are, beside their moisture; judgement: a face dries unevenly by sun, knots and neighbours, a core hardly.</summary>
-    private static double LikeOf(PinPlace place) => place switch { PinPlace.FreshCore => 0.04, PinPlace.SplitFace => 0.08, PinPlace.Side => 0.10, _ => 0.12 };
+    internal static double LikeOf(PinPlace place) => place switch { PinPlace.FreshCore => 0.04, PinPlace.SplitFace => 0.08, PinPlace.Side => 0.10, _ => 0.12 };
 }

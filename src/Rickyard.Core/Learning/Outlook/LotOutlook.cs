@@ -8,12 +8,13 @@ namespace Rickyard.Core.Learning.Outlook;
 /// <summary>What draws of a lot say of its splits through time.</summary>
 internal sealed class LotOutlook
 {
-    private const int SharesFrom = 250;
-    private const int PiecesForShare = 32;
+    private const int SharesFrom = 200;
+    private const int PiecesForShare = 25;
 
     private readonly StandIn _standIn;
     private readonly SeriesOutputs _series;
     private readonly double[] _celsius;
+    private readonly Lazy<double[][][]> _shares;
 
     /// <summary>Draw it.</summary>
     /// <param name="standIn">The engine's stand-in.</param>
@@ -29,7 +30,7 @@ internal sealed class LotOutlook
         Middles = Tracks([.. draws.Select(drawer.Middle)]);
         Window = Bands.Window(series.Days, Pieces, request.BandLow, request.BandHigh);
         LotWindow = Bands.Window(series.Days, Middles, request.BandLow, request.BandHigh);
-        Shares = ShareCores(draws, drawer);
+        _shares = new(() => ShareCores(draws, drawer));
     }
 
     /// <summary>One split for each draw.</summary>
@@ -45,7 +46,7 @@ internal sealed class LotOutlook
     internal ReadyWindow LotWindow { get; }
 
     /// <summary>Cores of many splits of the same draw, for some draws: by draw, split and report.</summary>
-    internal double[][][] Shares { get; }
+    internal double[][][] Shares => _shares.Value;
 
     /// <summary>Core of the middle split.</summary>
     internal IReadOnlyList<Spread> MiddleCore() => Each(report => [.. Middles.Select(track => track.Core[report])]);
