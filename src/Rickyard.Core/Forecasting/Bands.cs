@@ -8,12 +8,13 @@ internal static class Bands
     /// <summary>One track as a series.</summary>
     internal static MoistureSeries Series(Track track) => new(track.Mean, track.Core, track.Shell, track.End, track.Celsius, track.Mass, track.Loss);
 
-    /// <summary>A quantile of every quantity at every time, each on its own.</summary>
-    internal static MoistureSeries Of(Track[] tracks, double quantile)
+    /// <summary>A tenth, half and nine tenths of every quantity at every time, each on its own.</summary>
+    internal static (MoistureSeries LowTenth, MoistureSeries Median, MoistureSeries HighTenth) Of(Track[] tracks)
     {
-        double[] Each(Func<Track, double[]> values) => [.. Enumerable.Range(0, tracks[0].Mean.Length)
-            .Select(report => Quantile([.. tracks.Select(track => values(track)[report])], quantile))];
-        return new(Each(t => t.Mean), Each(t => t.Core), Each(t => t.Shell), Each(t => t.End), Each(t => t.Celsius), Each(t => t.Mass), Each(t => t.Loss));
+        var parts = new[] { Each(tracks, t => t.Mean), Each(tracks, t => t.Core), Each(tracks, t => t.Shell), Each(tracks, t => t.End), Each(tracks, t => t.Celsius), Each(tracks, t => t.Mass), Each(tracks, t => t.Loss) };
+        MoistureSeries Series(int quantile) => new(
+            parts[0][quantile], parts[1][quantile], parts[2][quantile], parts[3][quantile], parts[4][quantile], parts[5][quantile], parts[6][quantile]);
+        return (Series(0), Series(1), Series(2));
     }
 
     /// <summary>When the members' cores come into the band and fall out of it.</summary>
@@ -47,5 +48,19 @@ internal static class Bands
     {
         Array.Sort(values);
         return SampleQuantile.At(values, quantile);
+    }
+
+    private static double[][] Each(Track[] tracks, Func<Track, double[]> values)
+    {
+        var reports = tracks[0].Mean.Length;
+        var (bands, sorted) = (new[] { new double[reports], new double[reports], new double[reports] }, new double[tracks.Length]);
+        for (var report = 0; report < reports; report++)
+        {
+            for (var i = 0; i < sorted.Length; i++) sorted[i] = values(tracks[i])[report];
+            Array.Sort(sorted);
+            (bands[0][report], bands[1][report], bands[2][report]) = (SampleQuantile.At(sorted, 0.1), SampleQuantile.At(sorted, 0.5), SampleQuantile.At(sorted, 0.9));
+        }
+
+        return bands;
     }
 }

@@ -67,8 +67,9 @@ internal static class ChargeForecast
         var air = new CaseAir(charged.Wood, new Dictionary<WeatherName, WeatherScenario>(), new(trace.Air[index], pressure));
         var run = new GroupRun(charged.Wood, air, trace.Days, cancellation);
         var tracks = DryingForecast.Members(charged.Wood, request, run, progress);
+        var (low, median, high) = Bands.Of(tracks);
         return new(
-            charged, trace.Typical[index], Bands.Of(tracks, 0.1), Bands.Of(tracks, 0.5), Bands.Of(tracks, 0.9),
+            charged, trace.Typical[index], low, median, high,
             Bands.Window(trace.Days, tracks, request.BandLow, request.BandHigh));
     }
 

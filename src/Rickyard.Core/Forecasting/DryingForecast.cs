@@ -37,14 +37,15 @@ public static class DryingForecast
         })[0];
         if (balance.Length > 1) balance[0] = balance[1];
         var tracks = Members(drying, request, run, progress);
+        var (low, median, high) = Bands.Of(tracks);
         return new()
         {
             Case = drying,
             Days = days,
             Typical = Bands.Series(typical),
-            LowTenth = Bands.Of(tracks, 0.1),
-            Median = Bands.Of(tracks, 0.5),
-            HighTenth = Bands.Of(tracks, 0.9),
+            LowTenth = low,
+            Median = median,
+            HighTenth = high,
             Window = Bands.Window(days, tracks, request.BandLow, request.BandHigh),
             Snapshots = snapshots,
             AirEquilibrium = balance,

@@ -48,6 +48,7 @@ internal sealed class Lessons
     internal LearningRun Tell()
     {
         var (after, before) = (Outlook(Draws, 1), Outlook(BeforeAnything(), 2));
+        var (low, median, high) = Bands.Of(after.Pieces);
         var ready = ReadyDays(after);
         var fits = ObservationFits.Of(_lesson.Observations, Draws, Drawer(3));
         var now = Array.IndexOf(_lesson.Series.Days, _lesson.Today);
@@ -56,9 +57,9 @@ internal sealed class Lessons
             Case = _lesson.Case,
             Days = _lesson.Series.Days,
             Today = _lesson.Today,
-            LowTenth = Bands.Of(after.Pieces, 0.1),
-            Median = Bands.Of(after.Pieces, 0.5),
-            HighTenth = Bands.Of(after.Pieces, 0.9),
+            LowTenth = low,
+            Median = median,
+            HighTenth = high,
             LotCore = after.MiddleCore(),
             CoreBefore = before.Core(),
             ShareInBand = after.ShareInBand(Request.BandLow, Request.BandHigh),

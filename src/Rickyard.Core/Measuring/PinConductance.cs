@@ -1,19 +1,27 @@
 namespace Rickyard.Core.Measuring;
 
 /// <summary>
-/// How well wood conducts between pins, over wood of 28 %. Below, the eighth power of moisture or so: between 10 and 20 % the Douglas-fir row of James 1988 (Table 1) falls from 630
-/// to 2.14 megohm, which is an exponent of 8.2. Above, little: a hundredfold from fibre saturation to full (James 1988 and Wood Handbook ch. 4, from memory), about the third power.
+/// How well wood conducts beside other wood of the same piece, by its moisture (physics.md, V1): the Douglas-fir row of James 1988, FPL-GTR-6, Table 1, as the
+/// log-log line through its 10 to 25 %, R ∝ M^−7.83 (derived; within 0.55 points of the row), carried on to fibre saturation and below 10 %. Above it the rise
+/// is slow (James 1988, from memory: about a hundredfold or less up to full saturation); its exponent of 2 is judgement.
+/// Only ratios matter here, so the line of one species serves all.
 /// </summary>
-internal static class PinConductance
+public static class PinConductance
 {
-    private const double Bend = 0.28;
-    private const double Below = 8.2;
-    private const double Above = 3;
+    /// <summary>Slope of log conductance by log moisture below fibre saturation: 1/0.12769. [–]</summary>
+    public const double Slope = 7.83;
 
-    /// <summary>Conductance over that at 28 %.</summary>
-    /// <param name="moisture">[kg kg⁻¹]</param>
-    internal static double Of(double moisture) => Math.Pow(Math.Max(0, moisture) / Bend, moisture < Bend ? Below : Above);
+    /// <summary>The same above it. [–]</summary>
+    public const double SlopeWhenWet = 2;
 
-    /// <summary>Moisture of a conductance. [kg kg⁻¹]</summary>
-    internal static double Moisture(double conductance) => Bend * Math.Pow(conductance, 1 / (conductance < 1 ? Below : Above));
+    /// <summary>Moisture where one passes into the other. [kg kg⁻¹]</summary>
+    public const double Knee = 0.30;
+
+    /// <summary>Conductance over that at the knee. [–]</summary>
+    /// <param name="moisture">[kg kg⁻¹], 0 or more.</param>
+    public static double Of(double moisture) => Math.Pow(moisture / Knee, moisture < Knee ? Slope : SlopeWhenWet);
+
+    /// <summary>Moisture of wood that conducts so well. [kg kg⁻¹]</summary>
+    /// <param name="conductance">Conductance over that at the knee. [–]</param>
+    public static double Moisture(double conductance) => Knee * Math.Pow(conductance, 1 / (conductance < 1 ? Slope : SlopeWhenWet));
 }

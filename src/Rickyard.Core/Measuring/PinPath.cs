@@ -2,71 +2,65 @@ using Rickyard.Core.Splits;
 
 namespace Rickyard.Core.Measuring;
 
-/// <summary>Where the conducting part of a needle runs through the grid of a piece, from its face to its tip.</summary>
-internal sealed class PinPath
+/// <summary>
+/// Where the points of a pin are that touch wood (physics.md, V2). A way that is longer than the piece is thick is folded back at a plane of symmetry and
+/// held at an outer face.
+/// </summary>
+internal static class PinPath
 {
-    /// <summary>Bare tip of an insulated pin; judgement, makers leave a few millimetres. [m]</summary>
-    private const double BareTip = 0.005;
+    /// <summary>Bare length at the tip of an insulated pin; judgement. [m]</summary>
+    internal const double BareTip = 0.005;
 
-    private const int Tries = 200;
+    private const double Step = 0.0005;
+    private const int LeastPoints = 8, MostPoints = 80;
 
-    private readonly SplitGrid _grid;
-    private readonly Split _split;
-    private readonly PinPlace _place;
-    private readonly double _from, _to, _deepest;
-
-    internal PinPath(SplitGrid grid, Pins pins)
+    /// <summary>Points evenly spread over the bare length.</summary>
+    internal static IEnumerable<PinPoint> Of(Split split, Pins pins)
     {
-        (_grid, _split, _place) = (grid, grid.Split, pins.Place);
-        (_from, _to) = (pins.Insulated ? Math.Max(0, pins.Depth - BareTip) : 0, pins.Depth);
-        _deepest = Deepest(_split);
+        var start = pins.Insulated ? Math.Max(0, pins.Depth - BareTip) : 0;
+        var count = (int)Math.Clamp((pins.Depth - start) / Step, LeastPoints, MostPoints);
+        return Enumerable.Range(0, count).Select(point => At(split, pins.Place, start + (pins.Depth - start) * (point + 0.5) / count));
     }
 
-    /// <summary>The cell at a part of the way, 0 at the face (or start of the bare tip) and 1 at the tip.</summary>
-    internal int CellAt(double part)
+    private static PinPoint At(Split split, PinPlace place, double depth) => place switch
     {
-        var depth = _from + part * (_to - _from);
-        var (first, second, along) = _split.Shape == SplitShape.Block ? InBlock(depth) : InLog(depth);
-        return _grid.Index(Cell(_grid.RadialEdges, first), Cell(_grid.TangentialEdges, second), Cell(_grid.LongitudinalEdges, along));
-    }
-
-    /// <summary>Radius, angle from the plane of symmetry, distance from mid-length.</summary>
-    private (double Radius, double Angle, double Along) InLog(double depth) => _place switch
-    {
-        PinPlace.EndGrain => (_deepest, 0, _split.Length / 2 - depth),
-        PinPlace.FreshCore => (Far(_deepest, depth), Math.Atan2(depth, _deepest), 0),
-        PinPlace.SplitFace when _split.Shape != SplitShape.Round => FromFace(depth),
-        _ => (_split.Outer - depth, 0, 0),
+        PinPlace.EndGrain => new(MiddleOfSection(split), 0, Math.Abs(split.Length / 2 - depth)),
+        PinPlace.FreshCore => FromCore(split, depth),
+        PinPlace.Side when split.IsPolar => FromBark(split, depth),
+        _ => FromSplitFace(split, depth),
     };
 
-    /// <summary>Square to the split face, at the middle of its width.</summary>
-    private (double Radius, double Angle, double Along) FromFace(double depth)
+    /// <summary>Centre of gravity of a sector; pith of a round, middle of a block.</summary>
+    private static double MiddleOfSection(Split split)
     {
-        var at = (_split.Inner + _split.Outer) / 2;
-        return (Far(at, depth), Math.Abs(_split.Angle / 2 - Math.Atan2(depth, at)), 0);
+        if (split.Shape is SplitShape.Round or SplitShape.Block) return 0;
+        double half = split.Angle / 2, inner = split.Inner, outer = split.Outer;
+        return 2.0 / 3 * (outer * outer + outer * inner + inner * inner) / (outer + inner) * Math.Sin(half) / half;
     }
 
-    private (double Width, double Height, double Along) InBlock(double depth) => _place switch
-    {
-        PinPlace.EndGrain => (0, 0, _split.Length / 2 - depth),
-        PinPlace.FreshCore => (0, depth, 0),
-        PinPlace.SplitFace => (0, Math.Abs(_split.Angle / 2 - depth), 0),
-        _ => (Math.Abs(_split.Outer / 2 - depth), 0, 0),
-    };
+    private static PinPoint FromBark(Split split, double depth) => new(Math.Max(split.Inner, Math.Abs(split.Outer - depth)), 0, 0);
 
-    private static double Far(double a, double b) => Math.Sqrt(a * a + b * b);
-
-    private static int Cell(double[] edges, double at)
+    /// <summary>A straight way square to the split face; in a block through its wide face; in a round, which has none, through the bark.</summary>
+    private static PinPoint FromSplitFace(Split split, double depth)
     {
-        var cell = 0;
-        while (cell < edges.Length - 2 && at > edges[cell + 1]) cell++;
-        return cell;
+        if (split.Shape == SplitShape.Round) return FromBark(split, depth);
+        if (!split.IsPolar) return Across(split, longWay: false, Math.Min(split.Outer, split.Angle) / 2 - depth);
+        var middle = (split.Inner + split.Outer) / 2;
+        return new(Math.Min(split.Outer, double.Hypot(middle, depth)), Math.Abs(split.Angle / 2 - Math.Atan2(depth, middle)), 0);
     }
 
-    /// <summary>Radius, on the plane of symmetry, of the point farthest from every face across the grain. [m]</summary>
-    private static double Deepest(Split split) => split.Shape is SplitShape.Block or SplitShape.Round ? 0 : Enumerable.Range(0, Tries + 1)
-        .Select(i => split.Inner + (split.Outer - split.Inner) * i / Tries)
-        .MaxBy(radius => Math.Min(
-            Math.Min(split.Outer - radius, radius * Math.Sin(Math.Min(split.Angle / 2, Math.PI / 2))),
-            split.Shape == SplitShape.InnerWedge ? radius - split.Inner : double.PositiveInfinity));
+    /// <summary>The piece is halved by its plane of symmetry (a block across its longer side); the pins go square into the new face where it is farthest from the old ones.</summary>
+    private static PinPoint FromCore(Split split, double depth)
+    {
+        if (!split.IsPolar) return Across(split, longWay: true, depth);
+        if (split.Shape == SplitShape.Round) return new(depth, 0, 0);
+        var middle = Innermost(split);
+        return new(double.Hypot(middle, depth), Math.Atan2(depth, middle), 0);
+    }
+
+    /// <summary>Radius, on the plane of symmetry, as far from the split faces (and the inner one) as from the bark.</summary>
+    private static double Innermost(Split split) => Math.Max(split.Outer / (1 + Math.Sin(split.Angle / 2)), (split.Outer + split.Inner) / 2);
+
+    private static PinPoint Across(Split split, bool longWay, double fromMiddle) =>
+        longWay == split.Outer >= split.Angle ? new(Math.Abs(fromMiddle), 0, 0) : new(0, Math.Abs(fromMiddle), 0);
 }

@@ -17,17 +17,21 @@ public static class PracticeCase
     private const int FewestMembers = 4;
 
     /// <summary>Outdoors on a rack, two rows deep, covered on top, part sun, open to the wind.</summary>
-    public static DryingRun OnRack(string species, double radius, string place, LocalDate start, double days)
+    public static DryingRun OnRack(string species, double radius, string place, LocalDate start, double days, IReadOnlyList<double>? cutOpen = null)
     {
         var weather = new WeatherName(null, place);
         var scenario = WeatherScenario.FromNormals(NormalsCatalogue.Find(place).Value!);
         var drying = Case(species, radius, SpeciesCatalogue.Find(species).Value!.GreenMoisture.Mean, start, [new RackPeriod(null, weather, new RackDescription(Rows: 2))], days, 5);
-        return DryingForecast.Run(drying, new(FewestMembers), new Dictionary<WeatherName, WeatherScenario> { [weather] = scenario });
+        return DryingForecast.Run(drying, new(FewestMembers, SnapshotDays: cutOpen), new Dictionary<WeatherName, WeatherScenario> { [weather] = scenario });
     }
 
     /// <summary>In steady air, or a chain of periods.</summary>
     public static DryingRun Through(string species, double radius, double moisture, IReadOnlyList<Period> periods, double days, double every = 1) => DryingForecast.Run(
         Case(species, radius, moisture, new(2026, 1, 1), periods, days, every), new(FewestMembers), new Dictionary<WeatherName, WeatherScenario>());
+
+    /// <summary>A green piece of a wood in a room: for what depends on split and wood alone.</summary>
+    public static DryingCase Of(string species, Split split) =>
+        Case(species, 0.1, SpeciesCatalogue.Find(species).Value!.GreenMoisture.Mean, new(2026, 1, 1), [new SteadyPeriod(null, 20, 0.6, null)], 30, 1) with { Split = split };
 
     private static DryingCase Case(string name, double radius, double moisture, LocalDate start, IReadOnlyList<Period> periods, double days, double every)
     {

@@ -18,16 +18,19 @@ internal sealed class FirstFit
     /// <summary>A variance that stands for no pull at all.</summary>
     private const double Nothing = 1e12;
 
-    private readonly Matrix<double> _upper;
+    private readonly double[][] _upper;
 
-    private FirstFit(double[] middle, Matrix<double> precision)
+    private FirstFit(double[] middle, Matrix<double> precision, IReadOnlyList<double[]> directions)
     {
-        Middle = middle;
-        _upper = precision.Cholesky().Factor.Transpose();
+        (Middle, Directions) = (middle, directions);
+        _upper = precision.Cholesky().Factor.Transpose().ToRowArrays();
     }
 
-    /// <summary>Its middle: the lot's numbers, then each piece's own.</summary>
+    /// <summary>Its middle: the lot's numbers, then each walked piece's own.</summary>
     internal double[] Middle { get; }
+
+    /// <summary>Directions in which folded pieces' own numbers move their readings.</summary>
+    internal IReadOnlyList<double[]> Directions { get; }
 
     /// <summary>Fit.</summary>
     internal static FirstFit Of(JointState state)
@@ -38,13 +41,13 @@ internal sealed class FirstFit
         {
             precision = Matrix<double>.Build.DenseIdentity(state.Count);
             var pull = Vector<double>.Build.Dense(state.Count, i => -numbers[i]);
-            for (var piece = 0; piece < state.Pieces; piece++) Add(state, numbers, piece, step < BelievedSteps, precision, pull);
+            for (var piece = 0; piece < state.States.Length; piece++) Add(state, numbers, piece, step < BelievedSteps, precision, pull);
             var move = precision.Cholesky().Solve(pull);
             var shorter = Math.Min(1, LongestStep / Math.Max(move.AbsoluteMaximum(), 1e-12));
             for (var i = 0; i < numbers.Length; i++) numbers[i] += shorter * move[i];
         }
 
-        return new(numbers, precision);
+        return new(numbers, precision, [.. state.Likelihood.Folded.Pieces.Select(piece => Direction(state.OwnSlopes(numbers, piece, Nudge)))]);
     }
 
     /// <summary>From standard normal numbers to numbers less the middle.</summary>
@@ -53,9 +56,9 @@ internal sealed class FirstFit
         var x = new double[standard.Length];
         for (var i = x.Length - 1; i >= 0; i--)
         {
-            var sum = standard[i];
-            for (var j = i + 1; j < x.Length; j++) sum -= _upper[i, j] * x[j];
-            x[i] = sum / _upper[i, i];
+            var (row, sum) = (_upper[i], standard[i]);
+            for (var j = i + 1; j < x.Length; j++) sum -= row[j] * x[j];
+            x[i] = sum / row[i];
         }
 
         return x;
@@ -67,8 +70,7 @@ internal sealed class FirstFit
         double sum = 0;
         for (var i = 0; i < apart.Length; i++)
         {
-            double row = 0;
-            for (var j = i; j < apart.Length; j++) row += _upper[i, j] * apart[j];
+            var row = System.Numerics.Tensors.TensorPrimitives.Dot(_upper[i].AsSpan(i), apart[i..]);
             sum += row * row;
         }
 
@@ -80,7 +82,7 @@ internal sealed class FirstFit
         var pulls = state.Pulls(numbers, piece, believed);
         int[] moving = [.. state.Moving(piece)];
         var slopes = Matrix<double>.Build.DenseOfColumns(moving.Select(i => Slopes(state, numbers, piece, pulls, i, believed)));
-        var weighed = slopes.TransposeThisAndMultiply(Weights(state.Days(piece), pulls));
+        var weighed = slopes.TransposeThisAndMultiply(Weights(state, numbers, piece, pulls));
         var (more, by) = (weighed * slopes, weighed * Vector<double>.Build.Dense([.. pulls.Select(one => one.Miss)]));
         for (var a = 0; a < moving.Length; a++)
         {
@@ -89,9 +91,14 @@ internal sealed class FirstFit
         }
     }
 
-    /// <summary>Inverse of the covariance of a piece's observations: each one's own error and the discrepancy they share.</summary>
-    private static Matrix<double> Weights(double[] days, Pull[] pulls) => Matrix<double>.Build.Dense(pulls.Length, pulls.Length, (i, j) =>
-        Discrepancy.Covariance(days[i] - days[j]) * pulls[i].Slope * pulls[j].Slope + (i == j ? Math.Min(Nothing, pulls[i].Variance) : 0)).Inverse();
+    /// <summary>Inverse of the covariance of a piece's observations: each one's own error, the discrepancy they share, and what a folded piece has of its own.</summary>
+    private static Matrix<double> Weights(JointState state, double[] numbers, int piece, Pull[] pulls)
+    {
+        var days = state.Days(piece);
+        var own = state.Likelihood.Observed.Pieces[piece].IsFolded ? state.OwnSlopes(numbers, piece, Nudge).Sum(slope => slope * slope) : 0;
+        return Matrix<double>.Build.Dense(pulls.Length, pulls.Length, (i, j) =>
+            Discrepancy.Covariance(days[i] - days[j]) * pulls[i].Slope * pulls[j].Slope + (i == j ? Math.Min(Nothing, pulls[i].Variance) + own : 0)).Inverse();
+    }
 
     private static double[] Slopes(JointState state, double[] numbers, int piece, Pull[] pulls, int i, bool believed)
     {
@@ -100,5 +107,11 @@ internal sealed class FirstFit
         var there = state.Pulls(numbers, piece, believed);
         numbers[i] = kept;
         return [.. there.Zip(pulls, (a, b) => (a.Expected - b.Expected) / Nudge)];
+    }
+
+    private static double[] Direction(double[] slopes)
+    {
+        var length = Math.Sqrt(slopes.Sum(slope => slope * slope));
+        return length > 0 ? [.. slopes.Select(slope => slope / length)] : slopes;
     }
 }

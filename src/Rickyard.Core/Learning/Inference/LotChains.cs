@@ -11,6 +11,9 @@ internal static class LotChains
 
     private const int WarmUp = 250;
 
+    /// <summary>Rounds from one draw kept to the next: by looking at effective draws (bench/README.md).</summary>
+    private const int RoundsApart = 4;
+
     /// <summary>Draws by chain.</summary>
     /// <param name="unknowns">The lot's unknowns.</param>
     /// <param name="standIn">The engine's stand-in.</param>
@@ -23,10 +26,7 @@ internal static class LotChains
         var chains = new IReadOnlyList<LotDraw>[Count];
         var fit = FirstFit.Of(new(unknowns, standIn, observed));
         Parallel.For(0, Count, chain => chains[chain] = new LotSampler(unknowns, standIn, observed, fit, unchecked(seed * 613 + chain))
-            .Run(WarmUp, draws / Count, Apart(observed.Pieces.Count), cancellation));
+            .Run(WarmUp, draws / Count, RoundsApart, cancellation));
         return chains;
     }
-
-    /// <summary>Rounds between draws: many pieces move the lot slower but cost more; found by looking at effective draws (bench/README.md).</summary>
-    private static int Apart(int pieces) => pieces > 20 ? 2 : 4;
 }

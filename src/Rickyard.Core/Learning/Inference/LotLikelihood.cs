@@ -9,6 +9,7 @@ internal sealed class LotLikelihood
     private readonly LotUnknowns _unknowns;
     private readonly StandIn _standIn;
     private readonly double[] _kernel, _logs, _middle;
+    private readonly FoldedPieces _folded;
 
     /// <summary>For a lot.</summary>
     internal LotLikelihood(LotUnknowns unknowns, StandIn standIn, ObservedLot observed)
@@ -17,6 +18,7 @@ internal sealed class LotLikelihood
         _kernel = new double[standIn.Members];
         _logs = new double[observed.Pieces.Count > 0 ? observed.Pieces.Max(piece => piece.Outputs.Length) : 0];
         _middle = new double[unknowns.Count];
+        _folded = new(this, observed, unknowns);
     }
 
     /// <summary>What was observed.</summary>
@@ -25,9 +27,15 @@ internal sealed class LotLikelihood
     /// <summary>Bring a piece's numbers, outputs and likelihood in line with the lot and its own numbers.</summary>
     internal void Follow(LotState lot, PieceState state, int piece)
     {
+        Place(lot, state, piece);
+        Weigh(lot, state, piece);
+    }
+
+    /// <summary>Bring a piece's numbers and outputs in line, its likelihood left.</summary>
+    internal void Place(LotState lot, PieceState state, int piece)
+    {
         Join(lot, state.Own, state.Numbers);
         Predict(state, piece);
-        Weigh(lot, state, piece);
     }
 
     /// <summary>A piece's numbers from the lot's and its own.</summary>
@@ -65,8 +73,7 @@ internal sealed class LotLikelihood
     /// <summary>How every observation of a piece pulls, for a first fit.</summary>
     internal Pull[] Pulls(LotState lot, PieceState state, int piece, bool believed)
     {
-        Join(lot, state.Own, state.Numbers);
-        Predict(state, piece);
+        Place(lot, state, piece);
         var prediction = Prediction(lot, state, piece);
         var terms = Observed.Pieces[piece].Terms;
         var pulls = new Pull[terms.Length];
@@ -74,10 +81,13 @@ internal sealed class LotLikelihood
         return pulls;
     }
 
-    /// <summary>Log likelihood of the supplier's promises.</summary>
-    internal double Promises(LotState lot)
+    /// <summary>Pieces whose own numbers are summed over.</summary>
+    internal FoldedPieces Folded => _folded;
+
+    /// <summary>Log likelihood of all that is not of a piece which is walked over: promises and folded pieces.</summary>
+    internal double Beside(LotState lot)
     {
-        double sum = 0;
+        var sum = _folded.Likelihood(lot);
         foreach (var promise in Observed.Promises) sum += promise.LogDensity(Middle(lot, promise.Output));
         return sum;
     }

@@ -11,6 +11,8 @@ namespace Rickyard.Core.Learning.Inference;
 /// </summary>
 internal sealed class LotSampler
 {
+    private const int UnfoldingSteps = 2;
+
     private readonly LotUnknowns _unknowns;
     private readonly JointState _state;
     private readonly FirstFit _fit;
@@ -22,6 +24,7 @@ internal sealed class LotSampler
     {
         (_unknowns, _fit, _random) = (unknowns, fit, new(seed));
         _state = new(unknowns, standIn, observed);
+        _state.Likelihood.Folded.Directions = fit.Directions;
         (_numbers, _from, _across) = (new double[_state.Count], new double[_state.Count], new double[_state.Count]);
     }
 
@@ -63,10 +66,10 @@ internal sealed class LotSampler
     private void Round()
     {
         MoveAll();
-        for (var piece = 0; piece < _state.Pieces; piece++) MovePiece(piece);
+        foreach (var piece in _state.Walked) MovePiece(piece);
         MoveLotUnderPieces();
         MoveSpread();
-        MoveSpreadUnderPieces();
+        if (_state.Walked.Count > 0) MoveSpreadUnderPieces();
     }
 
     /// <summary>Along an ellipse of the first fit, with what the fit leaves of the posterior as likelihood.</summary>
@@ -76,8 +79,7 @@ internal sealed class LotSampler
         for (var i = 0; i < _from.Length; i++) _from[i] = _numbers[i] - _fit.Middle[i];
         _fit.Spread(Standard()).CopyTo(_across, 0);
         _across[_state.Lot.PieceSpreadPlace] = 0;
-        var now = _state.States.Sum(piece => piece.Likelihood) + _state.Likelihood.Promises(_state.Lot) + PriorOverFit(_from);
-        EllipticalSlice.Walk(now, AtAngle, _random);
+        EllipticalSlice.Walk(_state.Known() + _state.Likelihood.Beside(_state.Lot) + PriorOverFit(_from), AtAngle, _random);
     }
 
     private double AtAngle(double cosine, double sine)
@@ -111,60 +113,52 @@ internal sealed class LotSampler
         }, _random);
     }
 
-    /// <summary>The pieces' whole numbers held: then what the lot shares is a normal mean of them; only the promises look at it beside.</summary>
+    /// <summary>The walked pieces' whole numbers held: then what the lot shares is a normal mean of them; only the other evidence looks at it beside.</summary>
     private void MoveLotUnderPieces()
     {
-        if (_state.Pieces == 0 || _unknowns.PieceOwn.Count == 0) return;
-        var (before, promised) = (_state.Lot.Unknowns.ToArray(), _state.Likelihood.Promises(_state.Lot));
+        if (_state.Walked.Count == 0 || _unknowns.PieceOwn.Count == 0) return;
+        var (before, beside) = (_state.Lot.Unknowns.ToArray(), _state.Likelihood.Beside(_state.Lot));
         foreach (var k in _unknowns.PieceOwn) MoveUnder(k);
-        if (Math.Log(1 - _random.NextDouble()) > _state.Likelihood.Promises(_state.Lot) - promised) before.CopyTo(_state.Lot.Unknowns);
-        foreach (var piece in _state.States) Part(piece);
+        if (Math.Log(1 - _random.NextDouble()) > _state.Likelihood.Beside(_state.Lot) - beside) before.CopyTo(_state.Lot.Unknowns);
+        foreach (var piece in _state.Walked) Part(_state.States[piece]);
     }
 
     private void MoveUnder(int k)
     {
         var own = _unknowns.PieceShare[k] * _state.Lot.PieceFactor;
         var weight = _unknowns.LotShare[k] / (own * own);
-        var precision = 1 + _state.Pieces * weight * _unknowns.LotShare[k];
-        var mean = weight * _state.States.Sum(piece => piece.Numbers[k]) / precision;
+        var precision = 1 + _state.Walked.Count * weight * _unknowns.LotShare[k];
+        var mean = weight * _state.Walked.Sum(piece => _state.States[piece].Numbers[k]) / precision;
         _state.Lot.Unknowns[k] = Normal.Sample(_random, mean, 1 / Math.Sqrt(precision));
     }
 
     /// <summary>The spread between pieces, their own numbers held.</summary>
-    private void MoveSpread()
+    private void MoveSpread() => MoveSpread(_state.Known() + _state.Likelihood.Beside(_state.Lot), _state.Follow);
+
+    /// <summary>The spread between pieces, their whole numbers held: it then has to fit how far they lie apart, and the folded pieces.</summary>
+    private void MoveSpreadUnderPieces()
     {
-        if (_state.Pieces == 0) return;
-        var (place, now) = (_state.Lot.PieceSpreadPlace, _state.States.Sum(piece => piece.Likelihood));
+        if (_state.Walked.Count == 0 || _unknowns.PieceOwn.Count == 0) return;
+        var squares = _state.Walked.Sum(piece => _state.States[piece].Own[..^1].Sum(one => one * one)) * _state.Lot.PieceFactor * _state.Lot.PieceFactor;
+        double Chance()
+        {
+            var factor = _state.Lot.PieceFactor;
+            return -0.5 * squares / (factor * factor) - _state.Walked.Count * _unknowns.PieceOwn.Count * Math.Log(factor) + _state.Likelihood.Beside(_state.Lot);
+        }
+
+        MoveSpread(Chance(), Chance);
+        foreach (var piece in _state.Walked) Part(_state.States[piece]);
+    }
+
+    private void MoveSpread(double now, Func<double> chance)
+    {
+        var place = _state.Lot.PieceSpreadPlace;
         var (from, across) = (_state.Lot.Numbers[place], Normal.Sample(_random, 0, 1));
         EllipticalSlice.Walk(now, (cosine, sine) =>
         {
             _state.Lot.Numbers[place] = from * cosine + across * sine;
-            return _state.Follow();
+            return chance();
         }, _random);
-    }
-
-    /// <summary>The spread between pieces, their whole numbers held: it then only has to fit how far they lie apart.</summary>
-    private void MoveSpreadUnderPieces()
-    {
-        if (_state.Pieces == 0 || _unknowns.PieceOwn.Count == 0) return;
-        var place = _state.Lot.PieceSpreadPlace;
-        double squares = 0;
-        foreach (var piece in _state.States)
-            for (var i = 0; i < _unknowns.PieceOwn.Count; i++) squares += piece.Own[i] * piece.Own[i];
-        squares *= _state.Lot.PieceFactor * _state.Lot.PieceFactor;
-        double LogChance()
-        {
-            var factor = _state.Lot.PieceFactor;
-            return -0.5 * squares / (factor * factor) - _state.Pieces * _unknowns.PieceOwn.Count * Math.Log(factor);
-        }
-
-        var (from, across) = (_state.Lot.Numbers[place], Normal.Sample(_random, 0, 1));
-        EllipticalSlice.Walk(LogChance(), (cosine, sine) =>
-        {
-            _state.Lot.Numbers[place] = from * cosine + across * sine;
-            return LogChance();
-        }, _random);
-        foreach (var piece in _state.States) Part(piece);
     }
 
     /// <summary>A piece's own numbers from its whole ones.</summary>
@@ -181,8 +175,9 @@ internal sealed class LotSampler
     private LotDraw Draw()
     {
         var (observed, lot) = (_state.Likelihood.Observed, _state.Lot);
+        foreach (var piece in _state.Likelihood.Folded.Pieces) Unfold(piece);
         var chances = new TermChance[observed.Pieces.Sum(piece => piece.Terms.Length) + observed.Promises.Count];
-        var pieces = new PieceDraw[_state.Pieces];
+        var pieces = new PieceDraw[_state.States.Length];
         for (var i = 0; i < pieces.Length; i++)
         {
             var terms = observed.Pieces[i].Terms;
@@ -194,6 +189,13 @@ internal sealed class LotSampler
 
         foreach (var promise in observed.Promises) chances[promise.Observation] = Tell(promise);
         return new(lot.Unknowns.ToArray(), lot.PieceFactor, lot.Meters.ToArray(), lot.Weather.ToArray(), pieces, chances);
+    }
+
+    /// <summary>A folded piece's own numbers, given the lot: a few steps on from those of the draw before.</summary>
+    private void Unfold(int piece)
+    {
+        _state.Likelihood.Follow(_state.Lot, _state.States[piece], piece);
+        for (var step = 0; step < UnfoldingSteps; step++) MovePiece(piece);
     }
 
     private TermChance Tell(Promise promise)

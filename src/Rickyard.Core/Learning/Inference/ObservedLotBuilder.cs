@@ -23,6 +23,7 @@ internal sealed class ObservedLotBuilder
 
     private readonly IReadOnlyList<Observation> _observations;
     private readonly OutputTable _table;
+    private readonly bool _isLot;
     private readonly double _pieceSpread;
     private readonly List<string> _meters = [];
 
@@ -32,7 +33,7 @@ internal sealed class ObservedLotBuilder
     /// <param name="table">Outputs, added to.</param>
     internal ObservedLotBuilder(IReadOnlyList<Observation> observations, bool isLot, OutputTable table)
     {
-        (_observations, _table, _pieceSpread) = (observations, table, isLot ? LotPieceSpread : OnePieceSpread);
+        (_observations, _table, _isLot, _pieceSpread) = (observations, table, isLot, isLot ? LotPieceSpread : OnePieceSpread);
         Pieces = [.. observations.Select((observation, number) => (observation, number)).Where(pair => pair.observation is not PromiseObservation)
             .GroupBy(pair => !isLot ? "" : pair.observation.From.Piece.Length > 0 ? pair.observation.From.Piece : $" {pair.number}", pair => pair.number)
             .Select(group => group.OrderBy(number => observations[number].From.Day).ToArray())];
@@ -55,7 +56,8 @@ internal sealed class ObservedLotBuilder
     private ObservedPiece Piece(int[] numbers, StandIn standIn)
     {
         int[] outputs = [.. numbers.SelectMany(number => Needs(_observations[number])).Distinct()];
-        return new(_observations[numbers[0]].From.Piece, outputs, [.. numbers.Select(number => Term(number, outputs, standIn))]);
+        Term[] terms = [.. numbers.Select(number => Term(number, outputs, standIn))];
+        return new(_observations[numbers[0]].From.Piece, outputs, terms, _isLot && terms is [MoistureTerm or MassTerm]);
     }
 
     private int[] Needs(Observation observation)

@@ -63,8 +63,9 @@ internal sealed class LotOutlook
     {
         var tracks = Tracks(drawn);
         double[] ready = [.. tracks.Select(track => MassAt(track, request.BandHigh)).Where(double.IsFinite)];
+        var (low, median, high) = Bands.Of(tracks);
         return new(
-            name, Bands.Of(tracks, 0.1), Bands.Of(tracks, 0.5), Bands.Of(tracks, 0.9), Bands.Window(_series.Days, tracks, request.BandLow, request.BandHigh),
+            name, low, median, high, Bands.Window(_series.Days, tracks, request.BandLow, request.BandHigh),
             2 * ready.Length >= tracks.Length ? Quantiles.Of(ready) : null);
     }
 
