@@ -1,5 +1,5 @@
 using Rickyard.Core.Learning;
-using Rickyard.Dry;
+using Rickyard.Core.Measuring;
 using static System.FormattableString;
 
 namespace Rickyard.Learn;
@@ -12,7 +12,7 @@ internal static class NextSentences
 
     public static IReadOnlyList<string> Of(LearningRun run)
     {
-        var worth = run.Next.Where(gain => gain.DaysGained >= WorthDays).Take(Most).Select(Sentence).ToList();
+        var worth = run.Next.Where(gain => gain.DaysGained >= WorthDays).GroupBy(Kind).Take(Most).Select(Sentence).ToList();
         return worth.Count > 0 ? worth : ["No single reading today would make the day much surer; what is left is the weather ahead and how the splits differ."];
     }
 
@@ -22,7 +22,7 @@ internal static class NextSentences
     /// <summary>What can go wrong where readings open or heat wood; empty where none does.</summary>
     public static IReadOnlyList<string> Cautions(LearningRun run)
     {
-        var asked = run.Next.Take(Most).ToList();
+        var asked = run.Next.Where(gain => gain.DaysGained >= WorthDays).GroupBy(Kind).Take(Most).Select(kind => kind.First()).ToList();
         return
         [
             .. asked.Any(gain => gain.GivesUpPiece) || run.Probe.Pieces > 0 ? [Splitting] : Array.Empty<string>(),
@@ -35,8 +35,15 @@ internal static class NextSentences
 
     private static bool IsOven(ReadingGain gain) => gain.Words.Contains("oven", StringComparison.OrdinalIgnoreCase);
 
-    private static string Sentence(ReadingGain gain) => Invariant(
-        $"{char.ToUpperInvariant(gain.Words[0])}{gain.Words[1..]}: {Days(gain.DaysGained)} days gained (the 8-in-10 range of the lot's day goes from {Days(gain.DaysNow)} to about {Days(gain.DaysAfter)} days). {Cost(gain)}");
+    /// <summary>The same reading of more or fewer splits is of one kind.</summary>
+    private static (PinPlace? Place, string Piece, bool IsOven) Kind(ReadingGain gain) => (gain.Pins?.Place, gain.Piece, IsOven(gain));
+
+    private static string Sentence(IEnumerable<ReadingGain> kind)
+    {
+        var (best, others) = (kind.First(), kind.Skip(1).Select(gain => $"{gain.Words} ({Days(gain.DaysGained)} days)").ToList());
+        var less = others.Count > 0 ? $" For less work: {string.Join("; ", others)}." : "";
+        return $"{char.ToUpperInvariant(best.Words[0])}{best.Words[1..]}: {Days(best.DaysGained)} days gained (the 8-in-10 range of the lot's day goes from {Days(best.DaysNow)} to about {Days(best.DaysAfter)} days).{less} {Cost(best)}";
+    }
 
     private static string Days(double days) => days < 9.95 ? Invariant($"{days:0.#}") : Invariant($"{days:0}");
 

@@ -102,6 +102,7 @@ public sealed record SampleLearning
     private static ReadingGain[] Gains =>
     [
         new("split 3 open and probe their cores", new(PinPlace.FreshCore), "", true, 62, 41),
+        new("split one open and probe its core", new(PinPlace.FreshCore), "", true, 62, 50),
         new("dry a section from the middle of one split in an oven", null, "", true, 62, 47.5),
         new("split 7 open and probe its core", new(PinPlace.FreshCore), "7", true, 62, 52),
         new("weigh 12 again", null, "12", false, 62, 58),
