@@ -1,5 +1,6 @@
 using Rickyard.Commands;
 using Rickyard.Dry;
+using Rickyard.Learn;
 using Rickyard.Schedules;
 using Rickyard.Screens;
 using Rickyard.SplitSize;
@@ -12,6 +13,7 @@ return CommandLine.Run(args, screen,
     DemoCommand.Build(screen, engine, picture),
     DryCommand.Build(screen, engine, picture),
     ChargeCommand.Build(screen, new ScheduleEngine(TimeProvider.System), new WebSchedulePicture()),
+    LearnCommand.Build(screen, new LearningEngine(TimeProvider.System), new ObservationSource(), new MeterBand(), new WebLearningPicture()),
     SplitSizeCommand.Build(screen, new SizeEngine(TimeProvider.System)),
     VerifyCommand.Build(screen),
     EmcCommand.Build(screen),

@@ -1,20 +1,28 @@
 using System.Globalization;
 using NodaTime;
+using Rickyard.Core.Cases;
 using Rickyard.Core.Drying;
 
 namespace Rickyard.Dry;
 
 /// <summary>Says times of a run as a person would: by the calendar where the start has a date, else by days from the start.</summary>
-/// <param name="run">The run.</param>
-internal sealed class RunClock(DryingRun run)
+/// <param name="drying">The case.</param>
+/// <param name="end">Last report. [d]</param>
+internal sealed class RunClock(DryingCase drying, double end)
 {
     private const double ShortRun = 14;
 
+    /// <summary>Of a run.</summary>
+    public RunClock(DryingRun run)
+        : this(run.Case, run.Days[^1])
+    {
+    }
+
     /// <summary>Whether the calendar means anything.</summary>
-    public bool IsDated { get; } = run.Case.Start.IsDated;
+    public bool IsDated { get; } = drying.Start.IsDated;
 
     /// <summary>Last report. [d]</summary>
-    public double End { get; } = run.Days[^1];
+    public double End { get; } = end;
 
     /// <summary>"14 May 2024", with the day of the run where it is short, or "day 43".</summary>
     public string Say(double day)
@@ -38,5 +46,5 @@ internal sealed class RunClock(DryingRun run)
         ? DateOf(day).ToString("d MMMM", CultureInfo.InvariantCulture)
         : Say(day);
 
-    private LocalDate DateOf(double day) => run.Case.StartDate.AtMidnight().PlusSeconds((long)Math.Round(day * NodaConstants.SecondsPerDay)).Date;
+    private LocalDate DateOf(double day) => drying.StartDate.AtMidnight().PlusSeconds((long)Math.Round(day * NodaConstants.SecondsPerDay)).Date;
 }

@@ -58,9 +58,9 @@ internal static class RunJson
     }
 
     /// <summary>When the core is in the band.</summary>
-    public static void Window(Utf8JsonWriter json, ReadyWindow window, RunClock clock)
+    public static void Window(Utf8JsonWriter json, ReadyWindow window, RunClock clock, string name = "window")
     {
-        json.WriteStartObject("window");
+        json.WriteStartObject(name);
         json.Number("band_low_pct_dry", 100 * window.BandLow, 3);
         json.Number("band_high_pct_dry", 100 * window.BandHigh, 3);
         Spread(json, "from", window.From, clock);

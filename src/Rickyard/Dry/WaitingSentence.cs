@@ -9,15 +9,18 @@ internal static class WaitingSentence
 {
     private const double TailDays = 30;
 
-    public static string Of(DryingRun run)
+    public static string Of(DryingRun run) => Of(run.Case, run.Days, run.AirEquilibrium, run.Window);
+
+    /// <summary>The same from the parts of a run.</summary>
+    public static string Of(DryingCase drying, double[] days, double[] airEquilibrium, ReadyWindow window)
     {
-        if (run.Case.Periods is [.., RestPeriod]) return "If nothing is done: closed up in its own vapour it evens out but keeps its water.";
-        var tail = Math.Min(TailDays, run.Days[^1] / 2);
-        var air = TailMean(run, tail);
+        if (drying.Periods is [.., RestPeriod]) return "If nothing is done: closed up in its own vapour it evens out but keeps its water.";
+        var tail = Math.Min(TailDays, days[^1] / 2);
+        var air = TailMean(days, airEquilibrium, tail);
         if (!double.IsFinite(air)) return "If nothing is done: the air at the end of the run is not known well enough to say where the wood would come to rest.";
         var rest = air * EquilibriumMoisture.DesorptionFactor;
-        var clock = new RunClock(run);
-        return $"If nothing is done: the air of the last {(tail >= 2 ? $"{tail:0} days" : "part of the run")} heads for {Say.Moisture(air)}, where wood that dries stops near {Say.Moisture(rest)}; {Outcome(run.Window, air, rest, clock)}";
+        var clock = new RunClock(drying, days[^1]);
+        return $"If nothing is done: the air of the last {(tail >= 2 ? $"{tail:0} days" : "part of the run")} heads for {Say.Moisture(air)}, where wood that dries stops near {Say.Moisture(rest)}; {Outcome(window, air, rest, clock)}";
     }
 
     private static string Outcome(ReadyWindow window, double air, double rest, RunClock clock)
@@ -29,9 +32,9 @@ internal static class WaitingSentence
             : $"so it goes on through {Say.Band(window)} and in time becomes drier than that.";
     }
 
-    private static double TailMean(DryingRun run, double tail)
+    private static double TailMean(double[] days, double[] airEquilibrium, double tail)
     {
-        var reports = Enumerable.Range(0, run.Days.Length).Where(report => run.Days[report] > run.Days[^1] - tail && double.IsFinite(run.AirEquilibrium[report])).ToList();
-        return reports.Count > 0 ? reports.Average(report => run.AirEquilibrium[report]) : double.NaN;
+        var reports = Enumerable.Range(0, days.Length).Where(report => days[report] > days[^1] - tail && double.IsFinite(airEquilibrium[report])).ToList();
+        return reports.Count > 0 ? reports.Average(report => airEquilibrium[report]) : double.NaN;
     }
 }

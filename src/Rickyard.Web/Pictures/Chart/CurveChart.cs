@@ -108,7 +108,7 @@ internal sealed class CurveChart(IDrawing drawing, Palette palette, DryingRun ru
         drawing.Write((narrow ? "" : "your band ") + RunWords.Band(run), new(right, BandLabel + 4.5), new(13, palette.Accent, Bold: true, Anchor.End));
     }
 
-    private void DrawReady() => new ReadyLane(drawing, palette, run, narrow).Draw(_plot, X);
+    private void DrawReady() => new ReadyLane(drawing, palette, run.Case, run.Window, run.Days[^1], narrow).Draw(_plot, X);
 
     private void DrawSpread()
     {

@@ -1,3 +1,4 @@
+using Rickyard.Core.Cases;
 using Rickyard.Core.Drying;
 using Rickyard.Web.Pictures.Colour;
 using Rickyard.Web.Pictures.Surface;
@@ -8,7 +9,7 @@ namespace Rickyard.Web.Pictures.Chart;
 /// Above the plot: a bar from when half of the lot has come into the cook's band to when half has left it; thin lines hold the middle eight in ten
 /// for its beginning, above the bar, and its end, below. What goes on beyond the run ends in an arrow.
 /// </summary>
-internal sealed class ReadyLane(IDrawing drawing, Palette palette, DryingRun run, bool narrow)
+internal sealed class ReadyLane(IDrawing drawing, Palette palette, DryingCase drying, ReadyWindow window, double end, bool narrow)
 {
     private const double Height = 14;
 
@@ -17,13 +18,13 @@ internal sealed class ReadyLane(IDrawing drawing, Palette palette, DryingRun run
     /// <param name="x">Place of a day. [px]</param>
     public void Draw(Box plot, Func<double, double> x)
     {
-        if (run.Window.From.Middle is not { } from) return;
+        if (window.From.Middle is not { } from) return;
         var y = plot.Top - Height;
-        var until = run.Window.Until.Middle ?? run.Days[^1];
+        var until = window.Until.Middle ?? end;
         drawing.Begin("ready");
         drawing.Fill([new Box(x(from), plot.Top, x(until) - x(from), plot.Height).Corners], palette.Accent, 0.07);
-        DrawSpread(run.Window.From, x, y - 8);
-        DrawSpread(run.Window.Until, x, y + 8);
+        DrawSpread(window.From, x, y - 8);
+        DrawSpread(window.Until, x, y + 8);
         drawing.Line([new(x(from), y), new(x(until), y)], new(palette.Accent, 6, Blunt: true));
         DrawWords(plot, x(from), x(until), y - 18);
         drawing.End();
@@ -32,7 +33,7 @@ internal sealed class ReadyLane(IDrawing drawing, Palette palette, DryingRun run
     private void DrawSpread(DaySpread spread, Func<double, double> x, double y)
     {
         if (spread.Early is not { } early) return;
-        var late = spread.Late ?? run.Days[^1];
+        var late = spread.Late ?? end;
         drawing.Line([new(x(early), y), new(x(late), y)], new(palette.Accent, 1.5, Blunt: true));
         drawing.Line([new(x(early), y - 3), new(x(early), y + 3)], new(palette.Accent, 1.5, Blunt: true));
         drawing.Line(
@@ -50,7 +51,7 @@ internal sealed class ReadyLane(IDrawing drawing, Palette palette, DryingRun run
 
     private string Words()
     {
-        string Date(double day) => run.Case.Start.IsDated ? CalendarWords.DayAndMonth(CalendarWords.After(run.Case.StartDate, day)) : RunWords.When(run, day);
-        return run.Window.Until.Middle is { } until ? $"ready {Date(run.Window.From.Middle!.Value)} to {Date(until)}" : $"ready from {Date(run.Window.From.Middle!.Value)}";
+        string Date(double day) => drying.Start.IsDated ? CalendarWords.DayAndMonth(CalendarWords.After(drying.StartDate, day)) : FormattableString.Invariant($"day\u00a0{day:0.#}");
+        return window.Until.Middle is { } until ? $"ready {Date(window.From.Middle!.Value)} to {Date(until)}" : $"ready from {Date(window.From.Middle!.Value)}";
     }
 }
