@@ -11,8 +11,8 @@ internal sealed class FoldedPieces
     /// <summary>Where the stand-in is asked; between, logarithms of outputs are a parabola. [standard deviations]</summary>
     private const double Apart = 1.5;
 
-    private const int HalfPoints = 10;
-    private const double Step = 0.35;
+    private const int HalfPoints = 7;
+    private const double Step = 0.45;
 
     private static readonly (double Point, double Weight)[] Rule = Points();
 

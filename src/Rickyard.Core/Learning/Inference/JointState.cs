@@ -59,13 +59,17 @@ internal sealed class JointState
     internal double Follow()
     {
         foreach (var piece in _walked) _likelihood.Follow(Lot, States[piece], piece);
-        return Known() + _likelihood.Beside(Lot);
+        Beside = _likelihood.Beside(Lot);
+        return Known();
     }
 
-    /// <summary>Log likelihood of the pieces that are walked over, as they stand.</summary>
+    /// <summary>Log likelihood of all but the walked pieces, as of the last time it was had.</summary>
+    internal double Beside { get; set; }
+
+    /// <summary>Log likelihood of all that was observed, as it stands.</summary>
     internal double Known()
     {
-        double sum = 0;
+        var sum = Beside;
         foreach (var piece in _walked) sum += States[piece].Likelihood;
         return sum;
     }

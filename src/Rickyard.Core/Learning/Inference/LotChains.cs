@@ -9,10 +9,10 @@ internal static class LotChains
     /// <summary>Chains: two for each of two cores, enough to see whether they agree.</summary>
     internal const int Count = 4;
 
-    private const int WarmUp = 250;
+    private const int WarmUp = 120;
 
-    /// <summary>Rounds from one draw kept to the next: by looking at effective draws (bench/README.md).</summary>
-    private const int RoundsApart = 4;
+    /// <summary>Rounds from one draw kept to the next: by looking at effective draws (bench/README.md). Many pieces make a round dear and, since most are folded, no slower to mix.</summary>
+    private static int RoundsApart(int pieces) => pieces > 15 ? 2 : 6;
 
     /// <summary>Draws by chain.</summary>
     /// <param name="unknowns">The lot's unknowns.</param>
@@ -26,7 +26,7 @@ internal static class LotChains
         var chains = new IReadOnlyList<LotDraw>[Count];
         var fit = FirstFit.Of(new(unknowns, standIn, observed));
         Parallel.For(0, Count, chain => chains[chain] = new LotSampler(unknowns, standIn, observed, fit, unchecked(seed * 613 + chain))
-            .Run(WarmUp, draws / Count, RoundsApart, cancellation));
+            .Run(WarmUp, draws / Count, RoundsApart(observed.Pieces.Count), cancellation));
         return chains;
     }
 }

@@ -18,6 +18,7 @@ internal sealed class LotSampler
     private readonly FirstFit _fit;
     private readonly Xoshiro256StarStar _random;
     private readonly double[] _numbers, _from, _across;
+    private int _round;
 
     /// <summary>A chain.</summary>
     internal LotSampler(LotUnknowns unknowns, StandIn standIn, ObservedLot observed, FirstFit fit, int seed)
@@ -68,8 +69,8 @@ internal sealed class LotSampler
         MoveAll();
         foreach (var piece in _state.Walked) MovePiece(piece);
         MoveLotUnderPieces();
-        MoveSpread();
-        if (_state.Walked.Count > 0) MoveSpreadUnderPieces();
+        if (_round++ % 2 == 0) MoveSpread();
+        else MoveSpreadUnderPieces();
     }
 
     /// <summary>Along an ellipse of the first fit, with what the fit leaves of the posterior as likelihood.</summary>
@@ -79,7 +80,7 @@ internal sealed class LotSampler
         for (var i = 0; i < _from.Length; i++) _from[i] = _numbers[i] - _fit.Middle[i];
         _fit.Spread(Standard()).CopyTo(_across, 0);
         _across[_state.Lot.PieceSpreadPlace] = 0;
-        EllipticalSlice.Walk(_state.Known() + _state.Likelihood.Beside(_state.Lot) + PriorOverFit(_from), AtAngle, _random);
+        EllipticalSlice.Walk(_state.Known() + PriorOverFit(_from), AtAngle, _random);
     }
 
     private double AtAngle(double cosine, double sine)
@@ -117,9 +118,11 @@ internal sealed class LotSampler
     private void MoveLotUnderPieces()
     {
         if (_state.Walked.Count == 0 || _unknowns.PieceOwn.Count == 0) return;
-        var (before, beside) = (_state.Lot.Unknowns.ToArray(), _state.Likelihood.Beside(_state.Lot));
+        var before = _state.Lot.Unknowns.ToArray();
         foreach (var k in _unknowns.PieceOwn) MoveUnder(k);
-        if (Math.Log(1 - _random.NextDouble()) > _state.Likelihood.Beside(_state.Lot) - beside) before.CopyTo(_state.Lot.Unknowns);
+        var beside = _state.Likelihood.Beside(_state.Lot);
+        if (Math.Log(1 - _random.NextDouble()) > beside - _state.Beside) before.CopyTo(_state.Lot.Unknowns);
+        else _state.Beside = beside;
         foreach (var piece in _state.Walked) Part(_state.States[piece]);
     }
 
@@ -133,7 +136,7 @@ internal sealed class LotSampler
     }
 
     /// <summary>The spread between pieces, their own numbers held.</summary>
-    private void MoveSpread() => MoveSpread(_state.Known() + _state.Likelihood.Beside(_state.Lot), _state.Follow);
+    private void MoveSpread() => MoveSpread(_state.Known(), _state.Follow);
 
     /// <summary>The spread between pieces, their whole numbers held: it then has to fit how far they lie apart, and the folded pieces.</summary>
     private void MoveSpreadUnderPieces()
@@ -143,10 +146,14 @@ internal sealed class LotSampler
         double Chance()
         {
             var factor = _state.Lot.PieceFactor;
-            return -0.5 * squares / (factor * factor) - _state.Walked.Count * _unknowns.PieceOwn.Count * Math.Log(factor) + _state.Likelihood.Beside(_state.Lot);
+            return -0.5 * squares / (factor * factor) - _state.Walked.Count * _unknowns.PieceOwn.Count * Math.Log(factor) + _state.Beside;
         }
 
-        MoveSpread(Chance(), Chance);
+        MoveSpread(Chance(), () =>
+        {
+            _state.Beside = _state.Likelihood.Beside(_state.Lot);
+            return Chance();
+        });
         foreach (var piece in _state.Walked) Part(_state.States[piece]);
     }
 
