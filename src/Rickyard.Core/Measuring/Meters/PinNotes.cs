@@ -45,9 +45,9 @@ internal static class PinNotes
     private static IEnumerable<string> Range(PinReading reading, double moisture, SpeciesRows rows)
     {
         var ceiling = rows.Ceiling(PinCorrection.Ceiling);
-        if (reading.Range == ShownRange.Over || moisture >= ceiling)
+        if (reading.Range == ShownRange.Over || (reading.Range == ShownRange.Number && moisture >= ceiling))
             yield return Invariant($"Above about {100 * ceiling:0} % in this wood a pin meter only says wet: 35, 45 or 60 on the display mean the same. Weigh a split, or dry a section in an oven.");
-        if (reading.Range == ShownRange.Under || moisture <= PinCorrection.Floor) yield return "Below about 6 % a pin meter only says very dry.";
+        if (reading.Range == ShownRange.Under || (reading.Range == ShownRange.Number && moisture <= PinCorrection.Floor)) yield return "Below about 6 % a pin meter only says very dry.";
     }
 
     private static string Points(double points) => Invariant($"{points:+0.0;-0.0;0.0} points");

@@ -28,7 +28,7 @@ public static class ResistanceTable
 
     private static ResistanceCurve Equation(string name, double a, double b)
     {
-        double[] percents = [.. Enumerable.Range(FirstPercent, 21 - FirstPercent).Select(percent => (double)percent)];
+        double[] percents = [.. Enumerable.Range(0, 4 * (30 - FirstPercent) + 1).Select(quarter => FirstPercent + quarter / 4.0)];
         return new(
             name, "hardwood", [.. percents.Select(percent => percent / 100)], [.. percents.Select(percent => Math.Pow(10, Math.Pow(10, a * percent + b) - 1))],
             "text (second-hand)", "measured at 8 to 18 % and about 20 °C; above that carried on");
