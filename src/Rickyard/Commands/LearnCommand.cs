@@ -77,7 +77,7 @@ internal sealed class LearnCommand
         {
             var learnt = _engine.Run(drying, found.Kept, request, CaseFile.FolderOf(path), progress, cancellation);
             _screen.Progress(1);
-            return learnt.TryGet(out var run) ? Answer(parsed, new(run, band, found.LeftOut)) : Refuse(path, learnt.Problems);
+            return learnt.TryGet(out var run) ? Answer(parsed, new(run with { Notes = [.. run.Notes, .. found.Notes] }, band, found.LeftOut)) : Refuse(path, learnt.Problems);
         }
         catch (OperationCanceledException)
         {

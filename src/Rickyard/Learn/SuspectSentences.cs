@@ -14,7 +14,7 @@ internal static class SuspectSentences
     {
         var from = fit.Observation.From;
         var value = fit.Value is { } number ? $" It says {Bound(fit.Observation)}{Number(number, fit.Unit)}; the others lead one to expect {Number(fit.Expected.Low, fit.Unit, false)} to {Number(fit.Expected.High, fit.Unit)} (9 in 10)." : "";
-        return Invariant($"Line {from.Row}, {from.Words}{(from.Piece.Length > 0 ? $", piece {from.Piece}" : "")}: the chance that it is wrong is {100 * fit.ChanceWrong:0} %.{value} {Check(fit.Observation)}");
+        return Invariant($"Line {from.Row}, {from.Words}: the chance that it is wrong is {100 * fit.ChanceWrong:0} %.{value} {Check(fit.Observation)}");
     }
 
     private static string Number(double value, string unit, bool withUnit = true) =>

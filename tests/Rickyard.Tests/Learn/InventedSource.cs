@@ -8,7 +8,7 @@ namespace Rickyard.Tests.Learn;
 /// <summary>Finds the same observations whatever the table.</summary>
 internal sealed class InventedSource : IObservationSource
 {
-    public Result<FoundObservations> Found { get; init; } = ResultOf.Success(new FoundObservations([.. SampleObservations.Ten.Select(fit => fit.Observation)], []));
+    public Result<FoundObservations> Found { get; init; } = ResultOf.Success(new FoundObservations([.. SampleObservations.Ten.Select(fit => fit.Observation)], [], []));
 
     public string? Asked { get; private set; }
 

@@ -74,7 +74,7 @@ public sealed class LearnCommandTests : IDisposable
     [Fact]
     public void Table_of_faulty_rows_alone_is_refused_with_every_row()
     {
-        var source = new InventedSource { Found = ResultOf.Success(new FoundObservations([], [Faulty, Faulty with { Line = 15 }])) };
+        var source = new InventedSource { Found = ResultOf.Success(new FoundObservations([], [Faulty, Faulty with { Line = 15 }], [])) };
         var spoken = TypedLearn.Run(source, Sample(), "readings.csv");
         Assert.Equal((2, ""), (spoken.Code, spoken.Output));
         Assert.Contains("2 problems", spoken.Error, StringComparison.Ordinal);
@@ -84,7 +84,7 @@ public sealed class LearnCommandTests : IDisposable
     [Fact]
     public void No_reading_at_all_is_refused_with_what_a_table_holds()
     {
-        var spoken = TypedLearn.Run(new InventedSource { Found = ResultOf.Success(new FoundObservations([], [])) }, Sample());
+        var spoken = TypedLearn.Run(new InventedSource { Found = ResultOf.Success(new FoundObservations([], [], [])) }, Sample());
         Assert.Equal((2, ""), (spoken.Code, spoken.Output));
         Assert.Contains("There is no reading to learn from.", spoken.Error, StringComparison.Ordinal);
     }
@@ -182,7 +182,7 @@ public sealed class LearnCommandTests : IDisposable
     }
 
     private static InventedSource Source(params LeftOutRow[] rows) =>
-        new() { Found = ResultOf.Success(new FoundObservations([.. SampleObservations.Ten.Select(fit => fit.Observation)], rows)) };
+        new() { Found = ResultOf.Success(new FoundObservations([.. SampleObservations.Ten.Select(fit => fit.Observation)], rows, [])) };
 
     private string Sample() => _folder.Write("case.json", SampleCase.Text);
 

@@ -10,6 +10,9 @@ internal abstract record Term(int Observation, double Day)
     /// <summary>Chance that an observation is a mistake, before it is looked at: wrong piece, wrong line, pins in a wet skin; judgement.</summary>
     protected const double MistakeChance = 0.03;
 
+    /// <summary>Chance that it was taken carelessly, and how much wider its error then is; judgement. It also is the bridge by which chains get from one mistake to another.</summary>
+    private const double CarelessChance = 0.05, Careless = 5;
+
     private const double SteadyBeyond = 3;
 
     /// <summary>How well a piece explains it; the filter learns from it.</summary>
@@ -24,19 +27,28 @@ internal abstract record Term(int Observation, double Day)
     protected static Pull NumberPull(double value, double expected, double ownVariance, double slope, double flatDensity, bool believed)
     {
         var spread = Math.Sqrt(ownVariance + slope * slope * Discrepancy.Spread * Discrepancy.Spread);
-        var right = (1 - MistakeChance) * Normal.PDF(expected, spread, value);
-        var doubt = believed ? Math.Max(1, Math.Abs(value - expected) / (SteadyBeyond * spread)) : (right + MistakeChance * flatDensity) / Math.Max(right, 1e-9);
+        var doubt = believed
+            ? Math.Max(1, Math.Abs(value - expected) / (SteadyBeyond * spread))
+            : 1 / Math.Max(Parts(value, expected, spread, flatDensity).Trust, 1e-9);
         return new(expected, value - expected, ownVariance * doubt, slope);
     }
 
-    /// <summary>A value that may be a mistake: a normal density and, seldom, a flat one.</summary>
+    /// <summary>A value that may be a mistake: a normal density; seldom a careless one, far wider; seldom one that has nothing to do with the piece.</summary>
     protected static TermChance Number(double value, double expected, double variance, double slope, double flatDensity, ref Discrepancy discrepancy)
     {
         var spread = Math.Sqrt(variance);
-        var right = (1 - MistakeChance) * Normal.PDF(expected, spread, value);
-        var whole = right + MistakeChance * flatDensity;
-        discrepancy.Learn(slope, value - expected, variance, right / whole);
-        return new(Math.Log(whole), 1 - right / whole, expected, spread);
+        var (whole, right, trust) = Parts(value, expected, spread, flatDensity);
+        discrepancy.Learn(slope, value - expected, variance, trust);
+        return new(Math.Log(whole), 1 - right, expected, spread);
+    }
+
+    /// <summary>Density; chance that it is right; how much of a reading it is, a careless one counting by its variance.</summary>
+    private static (double Whole, double Right, double Trust) Parts(double value, double expected, double spread, double flatDensity)
+    {
+        var right = (1 - CarelessChance - MistakeChance) * Normal.PDF(expected, spread, value);
+        var careless = CarelessChance * Normal.PDF(expected, Careless * spread, value);
+        var whole = right + careless + MistakeChance * flatDensity;
+        return (whole, right / whole, (right + careless / (Careless * Careless)) / whole);
     }
 
     /// <summary>An event that may be a mistake.</summary>

@@ -7,7 +7,7 @@ namespace Rickyard.Core.Learning.Outlook;
 internal static class HealthReport
 {
     private const double EnoughDraws = 200;
-    private const double Agreeing = 1.05;
+    private const double Agreeing = 1.1;
     private const double GoodStandIn = 0.06;
 
     /// <summary>Report.</summary>
