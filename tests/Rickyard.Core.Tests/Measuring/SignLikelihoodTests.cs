@@ -25,7 +25,7 @@ public sealed class SignLikelihoodTests
 
     // common practice, no source: green splits bubble and are heavy, seasoned ones check and ring; weights as in physics.md, V6
     [Theory]
-    [InlineData(WoodSign.Heavy, 0.70, 0.20, 5.0)]
+    [InlineData(WoodSign.Heavy, 0.70, 0.20, 4.9)]
     [InlineData(WoodSign.BubblingEnds, 0.60, 0.20, 8.8)]
     [InlineData(WoodSign.Checks, 0.14, 0.40, 8.2)]
     [InlineData(WoodSign.BarkLoose, 0.16, 0.60, 3.8)]
