@@ -113,7 +113,7 @@ public sealed class PinViewTests
         },
         iter: 100);
 
-    /// <summary>Two months in a room from 60 %: solved and read on a grid twice as fine. Under bark the coarse grid has wide cells in a flat field.</summary>
+    /// <summary>Eight months in a room from 60 %, all of it where a meter can read: solved and read on a grid twice as fine.</summary>
     [Theory]
     [InlineData(SplitShape.Wedge)]
     [InlineData(SplitShape.HalfRound)]
@@ -123,7 +123,7 @@ public sealed class PinViewTests
     public void A_finer_grid_reads_nearly_the_same(SplitShape shape)
     {
         SplitGrid grid = SplitGrid.For(DriedPiece.Of(shape)), fine = SplitGrid.For(DriedPiece.Of(shape), GridResolution.Default.Refined(2));
-        double[] field = DriedPiece.InRoom(grid, 0.60, 60), fineField = DriedPiece.InRoom(fine, 0.60, 60);
+        double[] field = DriedPiece.InRoom(grid, 0.60, 240), fineField = DriedPiece.InRoom(fine, 0.60, 240);
         foreach (var pins in Enum.GetValues<PinPlace>().SelectMany(place => new Pins[] { new(place), new(place, 0.015, Insulated: true) }))
             Assert.Equal(PinView.Of(fine, pins).Read(fineField), PinView.Of(grid, pins).Read(field), 0.006);
     }
