@@ -39,7 +39,7 @@ public sealed record OvenWorksheet
     public double LargestLoss => Method.LargestLoss(Dry.Kilograms, Weighings[0].Mass.Kilograms - Dry.Kilograms, _balance);
 
     /// <summary>Whether the balance cannot show a loss as small as the method asks for.</summary>
-    public bool IsBalanceTooCoarse => LargestLoss < _balance * (1 - 1e-9);
+    public bool IsBalanceTooCoarse => Method.LimitOf != LossLimit.Balance && LargestLoss < _balance * (1 - 1e-9);
 
     /// <summary>Smallest step of the balance.</summary>
     public Mass Balance => Mass.FromKilograms(_balance);
@@ -57,14 +57,14 @@ public sealed record OvenWorksheet
     public double? High => Moisture is { } moisture && WaterLeft is { } left ? Wetness(Dry.Kilograms - left) + BalanceError(moisture) : null;
 
     /// <summary>
-    /// Water still inside: once constant, what the latest interval took; before that, what is left where the last two rates fall on together as an
+    /// Water still inside: once constant, what the latest interval took, or half a step of the balance where that is more; before that, what is left where the last two rates fall on together as an
     /// exponential; null where they do not fall. Judgement. [kg]
     /// </summary>
     public double? WaterLeft
     {
         get
         {
-            if (IsConstant) return LatestLoss;
+            if (IsConstant) return Math.Max(LatestLoss ?? 0, 0.5 * _balance);
             if (Weighings.Count < 3) return null;
             var (first, middle, last) = (Weighings[^3], Weighings[^2], Weighings[^1]);
             double early = Rate(first, middle), late = Rate(middle, last);

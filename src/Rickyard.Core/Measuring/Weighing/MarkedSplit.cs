@@ -36,8 +36,17 @@ public sealed record MarkedSplit(Mass StartMass, StartMoisture Start)
     public double Error(Mass mass, double scale)
     {
         var start = ErrorFromStart(mass, Start.Error);
-        double now = ErrorFromWeighing(mass, scale / mass.Kilograms), then = ErrorFromWeighing(mass, scale / StartMass.Kilograms);
-        return Math.Sqrt(start * start + now * now + then * then);
+        var weighing = ErrorFromScale(mass, scale);
+        return Math.Sqrt(start * start + weighing * weighing);
+    }
+
+    /// <summary>How far it is off where both weighings are off by half a step of the scale. [kg kg⁻¹]</summary>
+    /// <param name="mass">Now.</param>
+    /// <param name="scale">Smallest step of the scale. [kg]</param>
+    public double ErrorFromScale(Mass mass, double scale)
+    {
+        double now = ErrorFromWeighing(mass, 0.5 * scale / mass.Kilograms), then = ErrorFromWeighing(mass, 0.5 * scale / StartMass.Kilograms);
+        return Math.Sqrt(now * now + then * then);
     }
 
     /// <summary>The mass at which a moisture is reached, were the start moisture off by its error up and down: the lightest and the heaviest.</summary>

@@ -67,7 +67,7 @@ public sealed class OvenWorksheetTests
 
     // Wengert, woodworkingnetwork (text): two weighings a minute apart are equal.
     [Theory]
-    [InlineData(40.2, false)]
+    [InlineData(40.1, false)]
     [InlineData(40.0, true)]
     public void Microwave_ends_when_two_weighings_are_equal(double before, bool constant)
     {
@@ -96,7 +96,7 @@ public sealed class OvenWorksheetTests
     public void Every_method_says_how_it_is_vouched_for()
     {
         Assert.Equal((12, 3), (OvenMethods.For(Appliance.Oven).Count, OvenMethods.For(Appliance.Microwave).Count));
-        Assert.All(OvenMethods.All, method => Assert.True(method is { Mark.Length: > 0, NumbersMark.Length: > 0, Source.Length: > 0, IntervalHours: > 0, Limit: > 0 }, method.Key));
+        Assert.All(OvenMethods.All, method => Assert.True(method is { Mark.Length: > 0, NumbersMark.Length: > 0, Source.Length: > 0, IntervalHours: > 0, Limit: >= 0 }, method.Key));
         Assert.All(OvenMethods.All, method => Assert.Same(method, OvenMethods.Find(method.Key.ToLowerInvariant(), method.Appliance, "--method").Value));
         Assert.All(OvenMethods.All.Where(method => method.Words.Length == 0), method => Assert.Equal("judgement", method.NumbersMark));
     }
