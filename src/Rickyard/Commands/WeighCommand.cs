@@ -18,7 +18,7 @@ internal sealed class WeighCommand
         var options = weigh._options;
         var command = new TaskCommand("weigh", "Moisture from a scale: a marked split, a sample in the oven or microwave; or how many splits to read.",
         [
-            "rickyard weigh --start-mass \"3.2 kg\" --start-moisture \"72 % dry basis\" --mass \"2.5 kg\" --target \"20 % dry basis\"",
+            "rickyard weigh --start-mass \"3.20 kg\" --start-moisture \"72 % dry basis\" --mass \"2.50 kg\" --target \"20 % dry basis\"",
             "rickyard weigh --section \"98.55 g > 59.20 g\" --section \"92.1 g > 56.0 g\" --start-mass \"5 lb 3 oz\" --mass \"4 lb 1 oz\"",
             "rickyard weigh --oven \"0 h: 136 g; 12 h: 101.2 g; 16 h: 100.1 g\" --method \"ASTM D4442 B\"",
             "rickyard weigh --microwave \"0 min: 52.1 g; 20 min: 45 g; 21 min: 44.6 g\"",

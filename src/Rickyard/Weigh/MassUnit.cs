@@ -16,14 +16,17 @@ internal sealed partial class MassUnit
 
     private MassUnit(string unit, double size, int decimals) => (_unit, _size, _decimals) = (unit, size, decimals);
 
-    /// <summary>The smallest step that the masses were typed to. [kg]</summary>
+    /// <summary>The finest step that any of the masses was typed to. [kg]</summary>
     public double Step { get; private init; }
+
+    /// <summary>The coarsest. [kg]</summary>
+    public double CoarsestStep { get; private init; }
 
     /// <summary>The unit of the first of some masses that were read without a problem, with the digits of the finest.</summary>
     public static MassUnit Of(IEnumerable<string> texts)
     {
         var each = texts.Select(One).ToList();
-        return each.Count == 0 ? One("0.01 kg") : new(each[0]._unit, each[0]._size, each.Where(unit => unit._unit == each[0]._unit).Max(unit => unit._decimals)) { Step = each.Min(unit => unit.Step) };
+        return each.Count == 0 ? One("0.01 kg") : new(each[0]._unit, each[0]._size, each.Where(unit => unit._unit == each[0]._unit).Max(unit => unit._decimals)) { Step = each.Min(unit => unit.Step), CoarsestStep = each.Max(unit => unit.Step) };
     }
 
     /// <summary>"2.31 kg", or "5 lb 3.0 oz" where it was typed so.</summary>

@@ -39,11 +39,13 @@ internal sealed class OvenSentences(OvenWorksheet sheet, MassUnit unit)
 
     private string Next()
     {
-        if (sheet.NextHours is not { } next) return Invariant($"Take it out and write down {100 * sheet.Moisture!.Value:0} % dry basis.");
+        if (sheet.NextHours is not { } next) return $"Take it out and write down {Reported(sheet.Moisture!.Value)}.";
         if (sheet.Weighings.Count == 1) return $"{(IsMicrowave ? "Heat it" : "Put it in")}{Setting()} and weigh it at {Time(next)}.";
         var lost = sheet.LatestLoss is { } loss ? $"it last lost {unit.SaySmall(loss)}" : $"no two weighings lie {Time(Method.IntervalHours)} apart yet";
         return $"Put it back{Setting()} and weigh it again at {Time(next)}: it is dry when {Dry()}; {lost}.";
     }
+
+    private string Reported(double moisture) => Method.IsWetBasis ? Invariant($"{100 * moisture / (1 + moisture):0} % wet basis") : Invariant($"{100 * moisture:0} % dry basis");
 
     private string Dry() => sheet.LargestLoss > 0
         ? $"it loses no more than {unit.SaySmall(sheet.LargestLoss)} in {Time(Method.IntervalHours)}"
@@ -61,7 +63,7 @@ internal sealed class OvenSentences(OvenWorksheet sheet, MassUnit unit)
     {
         var words = Method.Words.Length > 0 ? $"; its end: {Method.Words}" : "; it names no end";
         yield return $"Method: {Method.Name}{words} ({Method.Mark}; {Method.Source}).";
-        yield return $"Taken as: a loss of at most {LimitWords()} in {Time(Method.IntervalHours)} ({Method.NumbersMark}), first compared at {Time(Method.FirstHours)} or later (judgement where the method gives no time).";
+        yield return $"Taken as: {LimitWords()} in {Time(Method.IntervalHours)} ({Method.NumbersMark}), first compared at {Time(Method.FirstHours)} or later (judgement where the method gives no time).";
         if (Method.Specimen.Length > 0) yield return $"What to dry: {Method.Specimen}.";
         if (Method.IsWetBasis) yield return "This method reports on wet basis, water over the whole mass.";
         if (sheet.IsBalanceTooCoarse) yield return $"The balance is too coarse: its step of {unit.SaySmall(sheet.Balance.Kilograms)} hides a loss of {unit.SaySmall(sheet.LargestLoss)}. Dry a larger sample or use a finer balance.";
@@ -71,11 +73,11 @@ internal sealed class OvenSentences(OvenWorksheet sheet, MassUnit unit)
 
     private string LimitWords() => Method.LimitOf switch
     {
-        LossLimit.Balance when Method.Limit == 0 => "nothing the balance shows",
-        LossLimit.Balance => Invariant($"{Method.Limit:0.#} times the balance's step"),
-        LossLimit.Mass => Invariant($"{100 * Method.Limit:0.##} % of the mass"),
-        LossLimit.Loss => Invariant($"{100 * Method.Limit:0.##} % of what it has lost in all"),
-        _ => Invariant($"{1000 * Method.Limit:0.##} mg"),
+        LossLimit.Balance when Method.Limit == 0 => "no loss that the balance shows",
+        LossLimit.Balance => Invariant($"a loss of at most {Method.Limit:0.#} times the balance's step"),
+        LossLimit.Mass => Invariant($"a loss of at most {100 * Method.Limit:0.##} % of the mass"),
+        LossLimit.Loss => Invariant($"a loss of at most {100 * Method.Limit:0.##} % of what it has lost in all"),
+        _ => Invariant($"a loss of at most {1000 * Method.Limit:0.##} mg"),
     };
 
     private string Errors()

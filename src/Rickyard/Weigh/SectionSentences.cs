@@ -15,7 +15,7 @@ internal static class SectionSentences
             : Invariant($"The {sections.Count} sections held {start.Moisture} ({wet:0.0} % wet basis) on average when they were cut: {masses}.");
         return new(
             sentence,
-            "Weigh the piece they came from at once, seal its ends, and ask again with --start-mass; from then on the scale alone tells its moisture.",
+            "Weigh the rest of the piece at once, seal its ends, and ask again with --start-mass; from then on the scale alone tells its moisture.",
             [SplitSentences.Rests(start), "Cut sections 25 mm along the grain, over the full width and thickness, free of knots and bark, and weigh about 100 g to 0.05 g (Wengert, Drying Oak Lumber, step 3B and oven tests)."])
         {
             Moisture = start.Moisture.Fraction,

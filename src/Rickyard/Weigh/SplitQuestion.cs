@@ -27,8 +27,10 @@ internal sealed class SplitQuestion(ParseResult parsed, OptionReading reading, W
         var split = new MarkedSplit(Mass.FromKilograms(kilograms), moisture);
         Ask(split, masses, target);
         if (reading.Problems.Count > 0) return null;
-        var unit = MassUnit.Of([parsed.GetValue(options.StartMass)!, .. Texts(options.Mass)]);
-        return new SplitSentences(split, masses.Count > 0 ? masses[^1] : null, target is { } wanted ? MoistureContent.FromFraction(wanted) : null, step ?? unit.Step, unit).Answer();
+        string[] texts = [parsed.GetValue(options.StartMass)!, .. Texts(options.Mass)];
+        var unit = MassUnit.Of(texts);
+        var typed = MassUnit.Of([texts[0], texts[^1]]).CoarsestStep;
+        return new SplitSentences(split, masses.Count > 0 ? masses[^1] : null, target is { } wanted ? MoistureContent.FromFraction(wanted) : null, step ?? typed, unit).Answer();
     }
 
     private string[] Texts(Option<string[]> option) => parsed.GetValue(option) ?? [];

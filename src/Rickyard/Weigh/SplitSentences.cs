@@ -59,7 +59,7 @@ internal sealed class SplitSentences(MarkedSplit split, Mass? now, MoistureConte
         yield return Rests(split.Start);
         if (now is { } mass)
         {
-            yield return Invariant($"Now that counts for ±{100 * split.ErrorFromStart(mass, split.Start.Error):0.0} points, and the scale, {unit.SaySmall(step)} a step, for ±{100 * split.ErrorFromScale(mass, step):0.0}.");
+            yield return Invariant($"Now that counts for ±{100 * split.ErrorFromStart(mass, split.Start.Error):0.0} points, and the scale, {unit.SaySmall(step)} a step (--balance sets it), for ±{100 * split.ErrorFromScale(mass, step):0.0}.");
         }
 
         if (target is { } wanted)

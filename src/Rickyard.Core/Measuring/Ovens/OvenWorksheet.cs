@@ -64,14 +64,13 @@ public sealed record OvenWorksheet
     {
         get
         {
-            if (IsConstant) return Math.Max(LatestLoss ?? 0, 0.5 * _balance);
+            if (IsConstant) return Believable(Math.Max(LatestLoss ?? 0, 0.5 * _balance));
             if (Weighings.Count < 3) return null;
             var (first, middle, last) = (Weighings[^3], Weighings[^2], Weighings[^1]);
             double early = Rate(first, middle), late = Rate(middle, last);
             if (!(late > 0 && early > late)) return null;
             var decay = Math.Log(early / late) / ((last.Hours - first.Hours) / 2);
-            var left = late * Math.Exp(-decay * (last.Hours - middle.Hours) / 2) / decay;
-            return left < Dry.Kilograms / 2 ? left : null;
+            return Believable(late * Math.Exp(-decay * (last.Hours - middle.Hours) / 2) / decay);
         }
     }
 
@@ -97,14 +96,23 @@ public sealed record OvenWorksheet
 
     private static IEnumerable<Problem> Between(OvenWeighing before, OvenWeighing after, Mass balance, string field)
     {
-        if (!(after.Hours > before.Hours)) yield return new(field, Invariant($"A weighing at {after.Hours:0.##} h follows one at {before.Hours:0.##} h."), "Give the weighings in order, each later than the one before, counted from when the sample went in.");
+        if (!(after.Hours > before.Hours))
+        {
+            yield return new(field, $"A weighing at {Time(after.Hours)} follows one at {Time(before.Hours)}.", "Give the weighings in order, each later than the one before, counted from when the sample went in.");
+            yield break;
+        }
+
         double gain = after.Mass.Kilograms - before.Mass.Kilograms, allowed = Math.Max(2 * balance.Kilograms, AllowedGain * before.Mass.Kilograms);
         if (gain > allowed * (1 + 1e-9))
             yield return new(
                 field,
-                Invariant($"It gained {1000 * gain:0.##} g between {before.Hours:0.##} h and {after.Hours:0.##} h; a sample only loses while it dries."),
+                Invariant($"It gained {1000 * gain:0.##} g between {Time(before.Hours)} and {Time(after.Hours)}; a sample only loses while it dries."),
                 Invariant($"A gain of {1000 * allowed:0.##} g is taken for the balance or for damp drawn while it cooled. Weigh it warm and at once, on the same balance and without the tray."));
     }
+
+    private double? Believable(double left) => left < Dry.Kilograms / 2 ? left : null;
+
+    private static string Time(double hours) => hours < 2 ? Invariant($"{60 * hours:0.#} min") : Invariant($"{hours:0.##} h");
 
     private double Wetness(double dry) => Weighings[0].Mass.Kilograms / dry - 1;
 

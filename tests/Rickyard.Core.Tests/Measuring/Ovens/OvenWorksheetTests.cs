@@ -86,7 +86,7 @@ public sealed class OvenWorksheetTests
     [Fact]
     public void Weighings_that_cannot_be_are_named_all_at_once()
     {
-        var problems = OvenWorksheet.Make(OvenMethods.Usual(Appliance.Oven), [At(0, 136), At(12, 100), At(10, 105)], Mass.FromKilograms(0.0001), "--oven").Problems;
+        var problems = OvenWorksheet.Make(OvenMethods.Usual(Appliance.Oven), [At(0, 136), At(12, 100), At(10, 99), At(16, 105)], Mass.FromKilograms(0.0001), "--oven").Problems;
         Assert.Equal(2, problems.Count);
         Assert.Single(OvenWorksheet.Make(OvenMethods.Usual(Appliance.Oven), [At(0, 700), At(12, 100)], Mass.FromKilograms(0.0001), "--oven").Problems);
         Assert.NotEmpty(OvenWorksheet.Make(OvenMethods.Usual(Appliance.Oven), [], Mass.FromKilograms(0), "--oven").Problems);
