@@ -17,6 +17,12 @@ switch (args)
     case ["charge"]:
         ChargeRace.Run(repeats: 9);
         return 0;
+    case ["honesty", ..]:
+        HonestyTable.Run(args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 320, args.Length > 2 ? int.Parse(args[2], CultureInfo.InvariantCulture) : 128);
+        return 0;
+    case ["learning"]:
+        LearningTime.Run();
+        return 0;
     case ["scaling"]:
         Scaling.Run();
         return 0;
@@ -29,6 +35,8 @@ switch (args)
               wedge A|B [tolerance]           the comparison problems, one JSON line
               ensemble [members] [weather]    members through a year of hourly weather, one JSON line
               charge                          two weeks of six classes in a box against problem A, one JSON line
+              honesty [lots] [members]        what is learnt from made-up lots against what is true of them: the tables of honesty.md
+              learning                        learning from ten and from fifty readings, by members
               scaling                         time against cells, members and hours
               steps                           BenchmarkDotNet on single days
             """);

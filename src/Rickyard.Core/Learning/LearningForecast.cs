@@ -1,3 +1,4 @@
+using Rickyard.Core.Boxes;
 using Rickyard.Core.Cases;
 using Rickyard.Core.Forecasting;
 using Rickyard.Core.Measuring.Observed;
@@ -23,6 +24,7 @@ public static class LearningForecast
         DryingCase drying, IReadOnlyList<Observation> observations, LearningRequest request, IReadOnlyDictionary<WeatherName, WeatherScenario> weather,
         IProgress<double>? progress = null, CancellationToken cancellation = default)
     {
+        if (drying.Periods is [BoxPeriod]) return ChargeLearning.Run(drying, observations, request, weather, progress, cancellation);
         var lesson = new Lesson(LearningCase.Of(drying, observations), observations, request);
         return lesson.Learn(new CaseAir(lesson.Case, weather), progress, cancellation).Tell();
     }

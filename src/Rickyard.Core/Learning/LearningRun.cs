@@ -42,6 +42,9 @@ public sealed record LearningRun
     /// <summary>The same before any observation.</summary>
     public required ReadyWindow WindowBefore { get; init; }
 
+    /// <summary>When the middle split would have been in the band, before any observation.</summary>
+    public required ReadyWindow LotWindowBefore { get; init; }
+
     /// <summary>Marked splits.</summary>
     public required IReadOnlyList<PieceForecast> Pieces { get; init; }
 
@@ -59,6 +62,9 @@ public sealed record LearningRun
 
     /// <summary>Where part of the lot is too dry; null otherwise.</summary>
     public OverDry? OverDry { get; init; }
+
+    /// <summary>The classes of a charge in a hot box, where there are several; the figures here are then those of the first.</summary>
+    public IReadOnlyList<ClassLearning> Classes { get; init; } = [];
 
     /// <summary>How far to trust this.</summary>
     public required LearningHealth Health { get; init; }

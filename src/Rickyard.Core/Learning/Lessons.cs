@@ -66,6 +66,7 @@ internal sealed class Lessons
             LotWindow = after.LotWindow,
             Window = after.Window,
             WindowBefore = before.Window,
+            LotWindowBefore = before.LotWindow,
             Pieces = Marked(after),
             Unknowns = Learnt.Of(_lesson.Case, _lesson.Unknowns, _observed, _lesson.Observations, Draws),
             Observations = fits,

@@ -34,7 +34,9 @@ internal sealed class AnswerSentences(LearningRun run)
         get
         {
             var count = run.Observations.Count == 1 ? "reading" : $"{run.Observations.Count} readings";
-            return $"Ready day before the {count}: {Span(run.WindowBefore.From)}; now: {Span(run.Window.From)}.{Taken}{Middle}";
+            var (before, now) = run.Case.Pieces > 1 ? (run.LotWindowBefore.From, run.LotWindow.From) : (run.WindowBefore.From, run.Window.From);
+            var subject = run.Case.Pieces > 1 ? "Ready day of the lot's middle split" : "Ready day";
+            return $"{subject} before the {count}: {Span(before)}; now: {Span(now)}.{Taken(before, now)}{Differ}";
         }
     }
 
@@ -52,13 +54,11 @@ internal sealed class AnswerSentences(LearningRun run)
 
     private string Left => run.Window.Until.Middle is { } until ? $", and fell below the band about {_clock.Say(until)}" : "";
 
-    private string Taken => Width(run.Window.From) is { } now && Width(run.WindowBefore.From) is { } before
-        ? Invariant($" The 8-in-10 range was {before:0} days wide and is {now:0}.") + (now > 0.95 * before ? " So these readings made it no surer; what was learnt below may say why." : "")
+    private static string Taken(DaySpread before, DaySpread now) => Width(now) is { } left && Width(before) is { } was
+        ? Invariant($" The 8-in-10 range was {was:0} days wide and is {left:0}.") + (left > 0.95 * was ? " So these readings made it no surer; what was learnt below may say why." : "")
         : "";
 
-    private string Middle => run.Case.Pieces > 1 && run.LotWindow.From is { Middle: { } middle } from
-        ? $" The lot's middle split {(middle <= run.Today ? "came" : "comes")} in on {_clock.Say(middle)} ({Odds}: {_clock.Between(from.Early, from.Late)}); the rest of the range is what its splits differ by."
-        : "";
+    private string Differ => run.Case.Pieces > 1 ? " The rest of the range above is what its splits differ by." : "";
 
     private static double? Width(DaySpread spread) => spread.Late - spread.Early;
 

@@ -22,7 +22,9 @@ internal static class LearnJson
         RunJson.Window(json, run.WindowBefore, clock, "window_before");
         RunJson.Window(json, run.LotWindow, clock, "lot_window");
         Band(json, answer.Band);
+        RunJson.Window(json, run.LotWindowBefore, clock, "lot_window_before");
         Pieces(json, run, clock);
+        Classes(json, run, clock);
         LearntJson.Write(json, answer, clock);
         RunInputsJson.Write(json, run.Case);
         RunJson.Texts(json, "assumptions", run.Case.Assumptions);
@@ -60,6 +62,21 @@ internal static class LearnJson
         json.Number("shown_low_pct", 100 * band.ShownLow, 3);
         json.Number("shown_high_pct", 100 * band.ShownHigh, 3);
         json.WriteEndObject();
+    }
+
+    private static void Classes(Utf8JsonWriter json, LearningRun run, RunClock clock)
+    {
+        json.WriteStartArray("classes");
+        foreach (var one in run.Classes)
+        {
+            json.WriteStartObject();
+            json.WriteString("name", one.Name);
+            RunJson.Bands(json, SpreadColumns.Bands(one.Run));
+            RunJson.Window(json, one.Run.Window, clock);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
     }
 
     private static void Pieces(Utf8JsonWriter json, LearningRun run, RunClock clock)

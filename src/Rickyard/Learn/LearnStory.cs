@@ -12,6 +12,7 @@ internal static class LearnStory
     {
         var run = answer.Run;
         Answer(answer, screen);
+        RunStory.List(run.Classes.Count > 0 ? $"That was {run.Classes[0].Name}; the other classes:" : "", ClassSentences.Of(run), screen);
         RunStory.List("Learnt of this lot (8-in-10 ranges):", LearntSentences.Of(run), screen);
         RunStory.List("How sure:", TrustSentences.Of(run), screen);
         RunStory.List("Can hardly be right:", SuspectSentences.Of(run), screen);

@@ -73,6 +73,7 @@ public sealed record SampleLearning
             CoreBefore = Spreads(day => Core(day, 0.6), day => Core(day, 0.95), day => Core(day, 1.6)),
             ShareInBand = Spreads(day => Share(day, asked) * 0.7, day => Share(day, asked), day => Math.Min(1, Share(day, asked) * 1.25)),
             LotWindow = Window(asked, 0.93, 1, 1.08),
+            LotWindowBefore = Window(asked, 0.75, 1.02, 1.4),
             Window = Window(asked, 0.85, 1, 1.18),
             WindowBefore = Window(asked, 0.6, 0.95, 1.6),
             Pieces = [.. Marked.Select(piece => Piece(piece.Name, piece.Slow, asked))],

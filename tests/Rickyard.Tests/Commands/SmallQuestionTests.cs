@@ -15,6 +15,14 @@ public sealed class SmallQuestionTests
     [InlineData("emc-back", "emc", "--temperature", "70 °F", "--moisture", "19 % dry basis")]
     [InlineData("emc-table", "emc", "--table")]
     [InlineData("air", "air", "--temperature", "80 °F", "--wet-bulb", "67 °F", "--elevation", "5280 ft")]
+    [InlineData("help-meter", "meter", "--help")]
+    [InlineData("meter-hickory", "meter", "--species", "shagbark hickory", "--reading", "20", "--temperature", "40 °F", "--place", "core")]
+    [InlineData("meter-wet", "meter", "--species", "post oak", "--reading", "over", "--place", "core")]
+    [InlineData("meter-dry", "meter", "--species", "white ash", "--reading", "<6", "--temperature", "20 °C", "--place", "face")]
+    [InlineData("meter-json", "meter", "--species", "black cherry", "--reading", "17.5", "--json")]
+    [InlineData("meter-band", "meter", "--band", "18-20 %", "--species", "hickory")]
+    [InlineData("wrong-meter", "meter", "--reading", "20 % wet basis", "--scale", "3", "--place", "top", "--temperature", "20")]
+    [InlineData("wrong-meter-scale", "meter", "--species", "hickory", "--reading", "twenty", "--scale", "hickry")]
     [InlineData("species-red-oak", "species", "red", "oak")]
     [InlineData("wrong-words", "emc", "--tmperature", "20", "--humdity", "x")]
     [InlineData("wrong-command", "spcies")]
@@ -36,6 +44,23 @@ public sealed class SmallQuestionTests
         Assert.Equal(12.0, emc.GetProperty("emc_pct_dry").GetDouble(), 0.1);
         Assert.True(emc.GetProperty("emc_adsorption_pct_dry").GetDouble() < 11.5 && emc.GetProperty("emc_desorption_pct_dry").GetDouble() > 12.5);
     }
+
+    // James 1988, FPL-GTR-6, Table 1, derived: 20 on a Douglas-fir scale at 27 °C is 17.2 % in hickory, 18.5 % in white oak, 19.9 % in red oak.
+    [Theory]
+    [InlineData("hickory", 17.2)]
+    [InlineData("white oak", 18.5)]
+    [InlineData("northern red oak", 19.9)]
+    public void Meter_json_has_the_corrected_reading_in_its_range(string wood, double percent)
+    {
+        var meter = Json("meter", "--species", wood, "--reading", "20", "--temperature", "27 °C", "--json");
+        Assert.Equal(percent, meter.GetProperty("corrected_pct_dry").GetDouble(), 0.15);
+        Assert.InRange(percent, meter.GetProperty("low_pct_dry").GetDouble(), meter.GetProperty("high_pct_dry").GetDouble());
+        Assert.NotEqual(0, meter.GetProperty("notes").GetArrayLength());
+    }
+
+    [Fact]
+    public void Meter_band_json_has_every_wood() =>
+        Assert.Equal(Core.Wood.SpeciesCatalogue.All.Count, Json("meter", "--band", "18-20 %", "--json").GetProperty("woods").GetArrayLength());
 
     [Fact]
     public void Emc_back_and_forth_gives_the_start()

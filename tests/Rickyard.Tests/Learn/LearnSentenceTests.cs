@@ -83,7 +83,7 @@ public sealed class LearnSentenceTests
     public void Readings_that_made_it_no_surer_are_told_as_such()
     {
         var run = SampleLearning.Usual.Build();
-        Assert.Contains("made it no surer", new AnswerSentences(run with { WindowBefore = run.Window }).Change, StringComparison.Ordinal);
+        Assert.Contains("made it no surer", new AnswerSentences(run with { LotWindowBefore = run.LotWindow }).Change, StringComparison.Ordinal);
     }
 
     [Fact]

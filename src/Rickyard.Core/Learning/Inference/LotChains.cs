@@ -12,7 +12,7 @@ internal static class LotChains
     private const int WarmUp = 120;
 
     /// <summary>Rounds from one draw kept to the next: by looking at effective draws (bench/README.md). Many pieces make a round dear and, since most are folded, no slower to mix.</summary>
-    private static int RoundsApart(int pieces) => pieces > 15 ? 2 : 6;
+    private static int RoundsApart(int pieces) => pieces > 15 ? 2 : 4;
 
     /// <summary>Draws by chain.</summary>
     /// <param name="unknowns">The lot's unknowns.</param>

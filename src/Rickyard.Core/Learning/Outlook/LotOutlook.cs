@@ -8,8 +8,8 @@ namespace Rickyard.Core.Learning.Outlook;
 /// <summary>What draws of a lot say of its splits through time.</summary>
 internal sealed class LotOutlook
 {
-    private const int SharesFrom = 200;
-    private const int PiecesForShare = 25;
+    private const int SharesFrom = 125;
+    private const int PiecesForShare = 50;
 
     private readonly StandIn _standIn;
     private readonly SeriesOutputs _series;

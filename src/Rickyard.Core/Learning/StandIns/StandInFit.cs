@@ -122,16 +122,19 @@ internal sealed class StandInFit
 
     /// <summary>
     /// Best prediction of what each group's weather did, brought back to the variance it was drawn from, since best predictions are drawn in towards zero (Carpenter, Goldstein
-    /// and Rasbash 2003, Applied Statistics 52: 431, from memory).
+    /// and Rasbash 2003, Applied Statistics 52: 431, from memory). That variance is what was found and what the prediction leaves open (a step of expectation-maximization).
     /// </summary>
     private double[] Weather(Covariance covariance, Vector<double> weight, double leftOver)
     {
-        double[] effects = [.. Enumerable.Range(0, _sample.Groups).Select(group =>
-            covariance.Shared * Enumerable.Range(group * _sample.GroupSize, _sample.GroupSize).Sum(member => weight[member]))];
-        var (found, drawn) = (effects.Sum(effect => effect * effect) / effects.Length, covariance.Shared * leftOver / _sample.Members);
-        var gain = found > LeastVariance ? Math.Min(3, Math.Sqrt(drawn / found)) : 0;
+        double[] effects = [.. Enumerable.Range(0, _sample.Groups).Select(group => covariance.Shared * Members(group).Sum(member => weight[member]))];
+        var found = effects.Sum(effect => effect * effect) / effects.Length;
+        var known = Enumerable.Range(0, _sample.Groups).Average(group => Members(group).Sum(i => Members(group).Sum(j => covariance.Inverse[i, j])));
+        var open = leftOver / _sample.Members * covariance.Shared * (1 - covariance.Shared * known);
+        var gain = found > LeastVariance ? Math.Min(3, Math.Sqrt(1 + Math.Max(0, open) / found)) : 0;
         return [.. effects.Select(effect => gain * effect)];
     }
+
+    private IEnumerable<int> Members(int group) => Enumerable.Range(group * _sample.GroupSize, _sample.GroupSize);
 
     /// <summary>Error at members left out one by one.</summary>
     private static double LeftOut(Covariance covariance, Vector<double> weight) =>
