@@ -22,4 +22,5 @@ return CommandLine.Run(args, screen,
     SpeciesCommand.Build(screen),
     HeatRecordCommand.Build(screen),
     WarmthCommand.Build(screen),
+    WeighCommand.Build(screen),
 ]);

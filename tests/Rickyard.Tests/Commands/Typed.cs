@@ -22,7 +22,7 @@ internal static class Typed
             arguments, screen,
             [
                 DryCommand.Build(screen, engine, new InventedPicture()), ChargeCommand.Build(screen, schedules, new InventedSchedulePicture()), MeterCommand.Build(screen), EmcCommand.Build(screen), AirCommand.Build(screen), SpeciesCommand.Build(screen),
-                HeatRecordCommand.Build(screen), WarmthCommand.Build(screen),
+                HeatRecordCommand.Build(screen), WarmthCommand.Build(screen), WeighCommand.Build(screen),
             ]);
         return new(code, output.ToString(), error.ToString());
     }
