@@ -20,6 +20,14 @@ internal sealed class CaseFindings
         if (!_problems.Contains(problem)) _problems.Add(problem);
     }
 
+    /// <summary>The value, or null with its problems told.</summary>
+    public T? Kept<T>(Result<T> result)
+        where T : class
+    {
+        foreach (var problem in result.Problems) Wrong(problem);
+        return result.Value;
+    }
+
     /// <summary>Says a default once, however often it was taken.</summary>
     public void Assume(string sentence)
     {

@@ -9,7 +9,7 @@ namespace Rickyard.Core.Cases;
 /// </summary>
 public static class CaseReader
 {
-    private static readonly string[] Keys = ["name", "wood", "split", "lot", "start", "air", "rack", "history", "charge", "run"];
+    private static readonly string[] Keys = ["name", "wood", "split", "lot", "start", "air", "rack", "history", "charge", "run", "cook", "readings"];
 
     /// <summary>The case, or every problem in it.</summary>
     /// <param name="json">The whole text of the file.</param>
@@ -31,7 +31,9 @@ public static class CaseReader
     private static DryingCase? Read(CaseObject root, string fileName, CaseFindings findings)
     {
         var name = root.Text("name", "Give a name, or leave it out.") ?? Path.GetFileNameWithoutExtension(fileName);
-        return root.Has("charge") ? ChargeSection.Read(root, name, findings) : One(root, name, findings);
+        var drying = root.Has("charge") ? ChargeSection.Read(root, name, findings) : One(root, name, findings);
+        var (cook, readings) = (CookSection.Read(root, findings), ReadingsSection.Read(root, drying, findings));
+        return drying is null ? null : drying with { Cook = cook, Observations = readings };
     }
 
     private static DryingCase? One(CaseObject root, string name, CaseFindings findings)

@@ -1,5 +1,7 @@
 using NodaTime;
 using Rickyard.Core.Boxes;
+using Rickyard.Core.Measuring;
+using Rickyard.Core.Measuring.Observed;
 using Rickyard.Core.Splits;
 using Rickyard.Core.Wood;
 
@@ -46,6 +48,12 @@ public sealed record DryingCase
 
     /// <summary>The classes of a charge in a hot box, the first of them with this case's wood and split; empty outside of one.</summary>
     public IReadOnlyList<ChargeClass> Charge { get; init; } = [];
+
+    /// <summary>The moisture the cook wants, as their own meter shows it; null where the case does not say.</summary>
+    public CooksBand? Cook { get; init; }
+
+    /// <summary>What the case says was read, weighed and seen of the lot, in its order.</summary>
+    public IReadOnlyList<Observation> Observations { get; init; } = [];
 
     /// <summary>Defaults that were taken for left-out fields and guesses that were made, each a sentence.</summary>
     public IReadOnlyList<string> Assumptions { get; init; } = [];

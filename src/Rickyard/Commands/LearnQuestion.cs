@@ -26,10 +26,15 @@ internal sealed class LearnQuestion(ParseResult parsed, LearnOptions options, IM
     /// <param name="drying">The case, or null where it could not be read: then only what stands alone is asked.</param>
     public CookBand? Band(DryingCase? drying)
     {
+        if (drying?.Cook is { } cook && !reading.Has(options.Band) && !reading.Has(options.Scale)) return Kept(meter.Translate(cook.Low, cook.High, cook.Scale.Name, drying.Species));
         if (BandText.Read(parsed.GetValue(options.Band) ?? "", reading) is not { } band) return null;
         if (!reading.Has(options.Scale)) return new(band.Low, band.High, null, band.Low, band.High);
         if (drying is null) return null;
-        var translated = meter.Translate(band.Low, band.High, parsed.GetValue(options.Scale) ?? "", drying.Species);
+        return Kept(meter.Translate(band.Low, band.High, parsed.GetValue(options.Scale) ?? "", drying.Species));
+    }
+
+    private CookBand? Kept(Core.Quantities.Result<CookBand> translated)
+    {
         foreach (var problem in translated.Problems) reading.Wrong(problem);
         return translated.Value;
     }

@@ -13,13 +13,13 @@ internal sealed class ObservationSource(TimeProvider clock) : IObservationSource
     /// <inheritdoc/>
     public Result<FoundObservations> Read(DryingCase drying, string? path)
     {
-        if (path is null) return ResultOf.Success(new FoundObservations([], [], []));
+        if (path is null) return ResultOf.Success(new FoundObservations(drying.Observations, [], []));
         var text = InputFiles.ReadText(path);
         if (!text.TryGet(out var table)) return ResultOf.Failure<FoundObservations>(text.Problems);
         var read = new ObservationIntake(drying, LocalDate.FromDateTime(clock.GetLocalNow().DateTime)).Read(Path.GetFileName(path), table);
         return read.TryGet(out var log)
             ? ResultOf.Success(new FoundObservations(
-                log.Kept, [.. log.LeftOut.Select(row => new LeftOutRow(row.Place, row.Line, row.Why, row.WhatToDo))], log.Notes))
+                [.. drying.Observations, .. log.Kept], [.. log.LeftOut.Select(row => new LeftOutRow(row.Place, row.Line, row.Why, row.WhatToDo))], log.Notes))
             : ResultOf.Failure<FoundObservations>(read.Problems);
     }
 }

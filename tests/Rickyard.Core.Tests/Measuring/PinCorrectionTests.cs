@@ -100,7 +100,7 @@ public sealed class PinCorrectionTests
     [Theory]
     [InlineData("douglas fir", "Douglas-fir")]
     [InlineData("shagbark hickory", "hickory")]
-    [InlineData("Walnut, black", null)]
+    [InlineData("Walnut, black", "black walnut")]
     [InlineData("black walnut", "black walnut")]
     [InlineData("3", null)]
     [InlineData("", null)]
