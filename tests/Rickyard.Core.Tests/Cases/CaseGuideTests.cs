@@ -27,6 +27,7 @@ public sealed partial class CaseGuideTests
     [InlineData("heater"), InlineData("power"), InlineData("thermostat band"), InlineData("radiant share"), InlineData("fuel"), InlineData("efficiency"), InlineData("fan"), InlineData("flow")]
     [InlineData("vent"), InlineData("opening"), InlineData("leaks"), InlineData("ambient"), InlineData("dehumidifier"), InlineData("capacity"), InlineData("glazing"), InlineData("gain")]
     [InlineData("over level"), InlineData("kind"), InlineData("tariff"), InlineData("electricity"), InlineData("gas"), InlineData("override")]
+    [InlineData("readings"), InlineData("cook"), InlineData("band"), InlineData("scale"), InlineData("date"), InlineData("piece"), InlineData("value"), InlineData("unit"), InlineData("note")]
     public void Guide_explains_every_key(string key) => Assert.Contains($"`{key}`", Guide, StringComparison.Ordinal);
 
     [GeneratedRegex(@"```jsonc\n(?<text>.*?)```", RegexOptions.Singleline)]
