@@ -1,7 +1,6 @@
-using System.Globalization;
-using CsvHelper;
 using Rickyard.Core.Air;
 using Rickyard.Core.Quantities;
+using Rickyard.Core.Tables;
 using Rickyard.Core.Wood;
 using static System.FormattableString;
 
@@ -20,7 +19,7 @@ public static class Equalizing
     public const double SoftwoodBelow = 0.03;
 
     private const double ConditioningAboveHardwood = 0.04, ConditioningAboveSoftwood = 0.03;
-    private const string Resource = "Rickyard.Core.Boxes.Data.equalizing_table.csv";
+    private const string TableName = "Boxes/equalizing_table";
     private static readonly IReadOnlyList<EqualizingRule> Hardwoods = Load("conditioning_hardwood");
 
     /// <summary>The printed table for hardwoods, targets of 5 to 11 %.</summary>
@@ -74,14 +73,11 @@ public static class Equalizing
         Invariant($"At {celsius:0.#} °C wood stays at {100 * emc:0.#} % dry basis only in vapour that presses more than the whole air does."),
         "Take cooler air or a lower moisture.");
 
-    private static List<EqualizingRule> Load(string conditioning)
-    {
-        using var stream = typeof(Equalizing).Assembly.GetManifestResourceStream(Resource)!;
-        using var csv = CsvReader.Create(stream, new CsvReaderOptions { Separator = ',', CommentPrefix = '#' });
-        List<EqualizingRule> rules = [];
-        while (csv.Read()) rules.Add(new(Part("target"), Part("start_driest"), Part("kiln_emc"), Part("stop_wettest"), Part(conditioning), true));
-        return rules;
+    private static List<EqualizingRule> Load(string conditioning) => [.. DataRow.Read(TableName).Select(row => Rule(row, conditioning))];
 
-        double Part(string column) => double.Parse(csv.GetString(column), CultureInfo.InvariantCulture) / 100;
+    private static EqualizingRule Rule(DataRow row, string conditioning)
+    {
+        double Part(string column) => row.Number(column) / 100;
+        return new(Part("target"), Part("start_driest"), Part("kiln_emc"), Part("stop_wettest"), Part(conditioning), true);
     }
 }

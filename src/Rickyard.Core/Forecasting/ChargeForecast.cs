@@ -24,7 +24,7 @@ internal static class ChargeForecast
         SortedSet<string> notes = [];
         var outside = OutsideOf(drying, plan, weather, notes);
         var trace = new BoxRun(plan, charge, outside, days, GridResolution.Default, StepControl.Forecast).Run(DryingForecast.SnapshotReports(days, request), cancellation);
-        var classes = charge.Select((one, i) => Class(one, trace, i, outside.Pressure, request, Part(progress, i, charge.Count), cancellation)).ToList();
+        var classes = charge.Select((one, i) => Class(one, trace, i, outside.Pressure, request, PartOfProgress.Of(progress, i, charge.Count), cancellation)).ToList();
         return new()
         {
             Case = drying,
@@ -71,13 +71,5 @@ internal static class ChargeForecast
         return new(
             charged, trace.Typical[index], low, median, high,
             Bands.Window(trace.Days, tracks, request.BandLow, request.BandHigh));
-    }
-
-    private static Progress? Part(IProgress<double>? whole, int part, int parts) => whole is null ? null : new(whole, part, parts);
-
-    /// <summary>One class's part of the whole progress.</summary>
-    private sealed record Progress(IProgress<double> Whole, int Number, int Parts) : IProgress<double>
-    {
-        public void Report(double value) => Whole.Report((Number + value) / Parts);
     }
 }

@@ -91,19 +91,11 @@ public static class DryingForecast
         var groups = members.Chunk(LaneGrid.FullLanes).ToArray();
         var tracks = new Track[groups.Length][];
         var done = 0;
-        try
+        Parallel.For(0, groups.Length, new ParallelOptions { CancellationToken = run.Cancellation }, group =>
         {
-            Parallel.For(0, groups.Length, group =>
-            {
-                tracks[group] = run.Run(groups[group], GroupConditions.Of(group, request.Seed), new HashSet<string>());
-                progress?.Report(Interlocked.Increment(ref done) / (double)groups.Length);
-            });
-        }
-        catch (AggregateException failure) when (failure.InnerExceptions.All(inner => inner is OperationCanceledException))
-        {
-            throw new OperationCanceledException(failure.InnerExceptions[0].Message, failure);
-        }
-
+            tracks[group] = run.Run(groups[group], GroupConditions.Of(group, request.Seed), new HashSet<string>());
+            progress?.Report(Interlocked.Increment(ref done) / (double)groups.Length);
+        });
         return [.. tracks.SelectMany(track => track)];
     }
 }

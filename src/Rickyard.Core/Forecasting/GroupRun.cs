@@ -11,6 +11,9 @@ internal sealed class GroupRun(DryingCase drying, CaseAir air, double[] days, Ca
 {
     private const double SecondsPerDay = NodaConstants.SecondsPerDay;
 
+    /// <summary>Stops its runs between reports.</summary>
+    internal CancellationToken Cancellation => cancellation;
+
     /// <summary>Run the group.</summary>
     /// <param name="members">One or four.</param>
     /// <param name="conditions">Weather and rack of the group.</param>

@@ -31,14 +31,9 @@ internal static class ChargeLearning
             var own = charge.Count == 1 ? observations : [.. observations.Where(observation => observation.From.Class == one.Name)];
             var lesson = new Lesson(LearningCase.Of(one.Wood with { Pieces = one.Pieces }, own), own, today);
             var air = new CaseAir(lesson.Case, weather, new(trace.Air[i], outside.Pressure));
-            classes.Add(new(one.Name, lesson.Learn(air, progress is null ? null : new PartOf(progress, i, charge.Count), cancellation).Tell()));
+            classes.Add(new(one.Name, lesson.Learn(air, PartOfProgress.Of(progress, i, charge.Count), cancellation).Tell()));
         }
 
         return classes[0].Run with { Case = drying, Classes = charge.Count > 1 ? classes : [], Notes = [.. notes] };
-    }
-
-    private sealed record PartOf(IProgress<double> Whole, int Number, int Parts) : IProgress<double>
-    {
-        public void Report(double value) => Whole.Report((Number + value) / Parts);
     }
 }

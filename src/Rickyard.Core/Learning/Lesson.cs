@@ -60,16 +60,11 @@ internal sealed class Lesson
     internal Lessons Learn(CaseAir air, IProgress<double>? progress, CancellationToken cancellation)
     {
         var typical = TypicalSplit.Run(Case, air, Series.Days, cancellation);
-        var sample = Design(air).Run(Request.Members, progress is null ? null : new PartOf(progress, RunsPart), cancellation);
+        var sample = Design(air).Run(Request.Members, progress is null ? null : new PartOfProgress(progress, 0, RunsPart), cancellation);
         var standIn = StandIn(sample);
         var observed = Observed(standIn);
         var chains = LotChains.Run(Unknowns, standIn, observed, Request.Draws, Request.Seed, cancellation);
         progress?.Report(1);
         return new(this, typical, standIn, observed, chains);
-    }
-
-    private sealed record PartOf(IProgress<double> Whole, double Part) : IProgress<double>
-    {
-        public void Report(double value) => Whole.Report(Part * value);
     }
 }

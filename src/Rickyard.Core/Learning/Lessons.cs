@@ -15,11 +15,6 @@ internal sealed class Lessons
     /// <summary>A pin reading's own error between splits of one moisture, for the number to probe. [kg kg⁻¹]</summary>
     private const double ReadingError = 0.012;
 
-    /// <summary>±2 points. [kg kg⁻¹]</summary>
-    private const double WantedWithin = 0.02;
-
-    private const double WantedSure = 0.90;
-
     private readonly Lesson _lesson;
     private readonly TypicalSplit _typical;
     private readonly ObservedLot _observed;
@@ -116,6 +111,6 @@ internal sealed class Lessons
             return lot.Sum(core => Math.Pow(core[now] - mean, 2)) / (lot.Length - 1);
         });
         var spread = Math.Sqrt(variance + ReadingError * ReadingError);
-        return new(spread, PiecesNeeded.For(spread, WantedWithin, WantedSure));
+        return new(spread, PiecesNeeded.For(spread, ProbedPieces.WantedHalfWidth, ProbedPieces.WantedConfidence));
     }
 }

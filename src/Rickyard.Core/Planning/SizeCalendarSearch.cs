@@ -39,7 +39,7 @@ public sealed class SizeCalendarSearch
         Problem[] problems = [.. SizeProblems.Of(drying, request)];
         if (problems.Length > 0) return ResultOf.Failure<SizeCalendar>(problems);
         var starts = Starts(drying.StartDate);
-        var widths = Widths(starts, start => Month(drying with { Start = drying.Start with { At = start } }, request, weather, cancellation), progress);
+        var widths = Widths(starts, start => Month(drying with { Start = drying.Start with { At = start } }, request, weather, cancellation), progress, cancellation);
         return ResultOf.Success(new SizeCalendar { Case = drying, Request = request, Starts = starts, Widths = widths, ModelVersion = ModelVersion.Current });
     }
 
@@ -47,23 +47,15 @@ public sealed class SizeCalendarSearch
     private static LocalDate[] Starts(LocalDate day) =>
         [.. Enumerable.Range(0, Months).Select(month => new LocalDate(day.Year, day.Month, 1).PlusMonths(month)).OrderBy(start => start.Month)];
 
-    private static double?[][] Widths(LocalDate[] starts, Func<LocalDate, double?[]> month, IProgress<double>? progress)
+    private static double?[][] Widths(LocalDate[] starts, Func<LocalDate, double?[]> month, IProgress<double>? progress, CancellationToken cancellation)
     {
         var widths = new double?[starts.Length][];
         var done = 0;
-        try
+        Parallel.For(0, starts.Length, new ParallelOptions { CancellationToken = cancellation }, i =>
         {
-            Parallel.For(0, starts.Length, i =>
-            {
-                widths[i] = month(starts[i]);
-                progress?.Report(Interlocked.Increment(ref done) / (double)starts.Length);
-            });
-        }
-        catch (AggregateException failure) when (failure.InnerExceptions.All(inner => inner is OperationCanceledException))
-        {
-            throw new OperationCanceledException(failure.InnerExceptions[0].Message, failure);
-        }
-
+            widths[i] = month(starts[i]);
+            progress?.Report(Interlocked.Increment(ref done) / (double)starts.Length);
+        });
         return widths;
     }
 

@@ -3,6 +3,7 @@ using Rickyard.Core.Air;
 using Rickyard.Core.Cases;
 using Rickyard.Core.Quantities;
 using Rickyard.Core.Racks;
+using Rickyard.Core.Tables;
 using Rickyard.Core.Weather;
 using Period = Rickyard.Core.Cases.Period;
 
@@ -15,7 +16,7 @@ internal sealed class AssumedAir(DataRow row)
     /// <summary>Vapour given off in a lived-in house; common practice, no source. [Pa]</summary>
     private const double HouseVapor = 300;
 
-    private static readonly Dictionary<string, AssumedAir> ByName = DataRow.Read("assumed_air").ToDictionary(found => found.Text("name"), found => new AssumedAir(found));
+    private static readonly Dictionary<string, AssumedAir> ByName = DataRow.Read("Verification/assumed_air").ToDictionary(found => found.Text("name"), found => new AssumedAir(found));
 
     /// <summary>Place whose normals are taken.</summary>
     internal string Place => row.Text("place");

@@ -2,6 +2,7 @@ using NodaTime.Text;
 using Rickyard.Core.Cases;
 using Rickyard.Core.Quantities;
 using Rickyard.Core.Splits;
+using Rickyard.Core.Tables;
 using Rickyard.Core.Wood;
 
 namespace Rickyard.Core.Verification;
@@ -10,7 +11,7 @@ namespace Rickyard.Core.Verification;
 /// <param name="row">A row of Data/assumed_pieces.csv.</param>
 internal sealed class AssumedPiece(DataRow row)
 {
-    internal static IReadOnlyList<AssumedPiece> All { get; } = [.. DataRow.Read("assumed_pieces").Select(found => new AssumedPiece(found))];
+    internal static IReadOnlyList<AssumedPiece> All { get; } = [.. DataRow.Read("Verification/assumed_pieces").Select(found => new AssumedPiece(found))];
 
     internal string Id => row.Text("id");
 

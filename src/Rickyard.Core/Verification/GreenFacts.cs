@@ -1,3 +1,4 @@
+using Rickyard.Core.Tables;
 using Rickyard.Core.Wood;
 
 namespace Rickyard.Core.Verification;
@@ -5,7 +6,7 @@ namespace Rickyard.Core.Verification;
 /// <summary>Published green moisture, mass lost on drying and density beside the species table.</summary>
 internal static class GreenFacts
 {
-    internal static IEnumerable<BesideFact> All() => DataRow.Read("facts_green").Select(Of);
+    internal static IEnumerable<BesideFact> All() => DataRow.Read("Verification/facts_green").Select(Of);
 
     private static BesideFact Of(DataRow row)
     {

@@ -1,9 +1,9 @@
 using System.Globalization;
-using CsvHelper;
 using Rickyard.Core.Air;
 using Rickyard.Core.Drying;
 using Rickyard.Core.Quantities;
 using Rickyard.Core.Splits;
+using Rickyard.Core.Tables;
 using Rickyard.Core.Wood;
 
 namespace Rickyard.Core.Verification;
@@ -14,7 +14,6 @@ namespace Rickyard.Core.Verification;
 /// </summary>
 public static class HeatingTimes
 {
-    private const string Resource = "Rickyard.Core.Verification.Data.heating_times.csv";
 
     private const double StartFahrenheit = 60, TargetFahrenheit = 133, ChamberFahrenheit = 157;
 
@@ -28,14 +27,8 @@ public static class HeatingTimes
     public static IReadOnlyList<HeatingTime> Run(double speed) => [.. Published().Select(row => Predict(row, speed))];
 
     /// <summary>The table, nothing predicted yet.</summary>
-    private static List<HeatingTime> Published()
-    {
-        using var stream = typeof(HeatingTimes).Assembly.GetManifestResourceStream(Resource)!;
-        using var csv = CsvReader.Create(stream, new CsvReaderOptions { Separator = ',', CommentPrefix = '#' });
-        List<HeatingTime> rows = [];
-        while (csv.Read()) rows.Add(new(csv.GetString("species"), csv.GetString("size_in"), Number(csv.GetString("wet_bulb_depression_C")), Number(csv.GetString("heating_time_min")), double.NaN));
-        return rows;
-    }
+    private static List<HeatingTime> Published() =>
+        [.. DataRow.Read("Verification/heating_times").Select(row => new HeatingTime(row.Text("species"), row.Text("size_in"), row.Number("wet_bulb_depression_C"), row.Number("heating_time_min"), double.NaN))];
 
     private static HeatingTime Predict(HeatingTime row, double speed)
     {

@@ -3,6 +3,7 @@ using Rickyard.Core.Cases;
 using Rickyard.Core.Quantities;
 using Rickyard.Core.Racks;
 using Rickyard.Core.Splits;
+using Rickyard.Core.Tables;
 
 namespace Rickyard.Core.Verification;
 
@@ -13,7 +14,7 @@ internal static class LumberFacts
     private const double Ten = 0.10;
 
     internal static IEnumerable<BesideFact> All(CancellationToken cancellation) =>
-        [.. DataRow.Read("facts_lumber").Select(row => Outdoors(row, cancellation)), .. Indoors(cancellation), .. Thickness(cancellation)];
+        [.. DataRow.Read("Verification/facts_lumber").Select(row => Outdoors(row, cancellation)), .. Indoors(cancellation), .. Thickness(cancellation)];
 
     private static BesideFact Outdoors(DataRow row, CancellationToken cancellation)
     {

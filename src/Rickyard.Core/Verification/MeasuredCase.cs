@@ -1,3 +1,5 @@
+using Rickyard.Core.Tables;
+
 namespace Rickyard.Core.Verification;
 
 /// <summary>Something measured in the world that the engine can be run on: one observable of one source.</summary>

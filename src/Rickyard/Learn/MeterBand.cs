@@ -1,4 +1,5 @@
 using Rickyard.Core.Measuring;
+using Rickyard.Core.Measuring.Meters;
 using Rickyard.Core.Quantities;
 using Rickyard.Core.Wood;
 using static System.FormattableString;
@@ -8,9 +9,6 @@ namespace Rickyard.Learn;
 /// <summary>Translates a band by the species correction of pin meters, the wood as warm as the table of that correction supposes.</summary>
 internal sealed class MeterBand : IMeterBand
 {
-    /// <summary>Wood temperature at which pin meters are calibrated (James 1988), 80 °F. [°C]</summary>
-    private const double CalibrationCelsius = 26.7;
-
     /// <inheritdoc/>
     public Result<CookBand> Translate(double low, double high, string scale, Species species)
     {
@@ -25,5 +23,5 @@ internal sealed class MeterBand : IMeterBand
     }
 
     private static CorrectedReading Correct(double shown, MeterScale meter, Species species) =>
-        PinCorrection.Of(new(shown, ShownRange.Number, meter, CalibrationCelsius), species);
+        PinCorrection.Of(new(shown, ShownRange.Number, meter, TemperatureCorrection.TableCelsius), species);
 }

@@ -1,6 +1,7 @@
 using Rickyard.Commands;
 using Rickyard.Core.Measuring;
 using Rickyard.Core.Measuring.Meters;
+using Rickyard.Core.Quantities;
 
 namespace Rickyard.Meter;
 
@@ -19,7 +20,7 @@ internal static class MeterJson
         json.Number("corrected_pct_dry", 100 * corrected.Moisture, 2);
         json.Number("low_pct_dry", 100 * corrected.Low, 2);
         json.Number("high_pct_dry", 100 * corrected.High, 2);
-        json.Number("corrected_pct_wet", MeterStory.WetBasis(corrected.Moisture), 2);
+        json.Number("corrected_pct_wet", MoistureContent.FromFraction(corrected.Moisture).PercentWet, 2);
         json.Number("own_spread_points", 100 * corrected.OwnSpread, 2);
         json.Number("shared_spread_points", 100 * corrected.SharedSpread, 2);
         json.WriteString("curve", rows.Kind.ToString().ToLowerInvariant());

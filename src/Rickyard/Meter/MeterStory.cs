@@ -1,5 +1,6 @@
 using Rickyard.Core.Measuring;
 using Rickyard.Core.Measuring.Meters;
+using Rickyard.Core.Quantities;
 using Rickyard.Screens;
 using static System.FormattableString;
 
@@ -24,12 +25,9 @@ internal static class MeterStory
         {
             MeterVerdict.AtLeast => Invariant($"{Shown(question.Reading)} in {wood} means wet: at least {100 * corrected.Moisture:0.#} % dry basis at the pins; how much more a pin meter cannot tell."),
             MeterVerdict.AtMost => Invariant($"{Shown(question.Reading)} in {wood} means very dry: at most {100 * corrected.Moisture:0.#} % dry basis at the pins."),
-            _ => Invariant($"{Shown(question.Reading)} in {wood} means {100 * corrected.Moisture:0.0} % dry basis at the pins (90 % sure: {100 * corrected.Low:0.0} to {100 * corrected.High:0.0} %); wet basis {WetBasis(corrected.Moisture):0.0} %."),
+            _ => Invariant($"{Shown(question.Reading)} in {wood} means {100 * corrected.Moisture:0.0} % dry basis at the pins (90 % sure: {100 * corrected.Low:0.0} to {100 * corrected.High:0.0} %); wet basis {MoistureContent.FromFraction(corrected.Moisture).PercentWet:0.0} %."),
         };
     }
-
-    /// <summary>Percent of all mass.</summary>
-    public static double WetBasis(double moisture) => 100 * moisture / (1 + moisture);
 
     private static string Shown(PinReading reading)
     {

@@ -126,6 +126,23 @@ public sealed class LearningForecastTests
         Assert.ThrowsAny<OperationCanceledException>(() => LearningForecast.Run(StudyPlan.Case, Looks, new(Members), StudyPlan.Weather, null, stop.Token));
     }
 
+    [Fact]
+    public void Work_can_be_stopped_while_the_chains_walk()
+    {
+        using var stop = new CancellationTokenSource();
+        // The runs of the engine end at four fifths; what follows are fit and chains.
+        var progress = new StopAt(stop, 0.79);
+        Assert.ThrowsAny<OperationCanceledException>(() => LearningForecast.Run(StudyPlan.Case, Looks, new(Members), StudyPlan.Weather, progress, stop.Token));
+    }
+
+    private sealed record StopAt(CancellationTokenSource Stop, double Part) : IProgress<double>
+    {
+        public void Report(double value)
+        {
+            if (value >= Part) Stop.Cancel();
+        }
+    }
+
     private static LearningRun Run(IReadOnlyList<Observation> looks, int seed = 1, double? today = null) =>
         LearningForecast.Run(StudyPlan.Case, looks, new(Members, Seed: seed, Today: today), StudyPlan.Weather);
 

@@ -27,9 +27,8 @@ public sealed class LearningPictureTests
     public void Labels_in_the_widest_common_font_stay_on_the_canvas_and_leave_each_other_room(string name, bool dark, bool narrow)
     {
         var picture = new SvgReading(LearningPicture.Svg(Runs[name], new(dark, narrow)));
-        Assert.All(picture.Texts, text => Assert.True(Holds(picture.Canvas, text.Value), $"\"{text.Key}\" at {text.Value} leaves {picture.Canvas}"));
-        var clashes = picture.Texts.SelectMany((one, i) => picture.Texts.Skip(i + 1).Where(other => Meet(one.Value, other.Value)).Select(other => $"\"{one.Key}\" and \"{other.Key}\""));
-        Assert.Empty(clashes);
+        PictureLayout.LabelsStayOnTheCanvas(picture);
+        PictureLayout.LabelsLeaveEachOtherRoom(picture);
     }
 
     [Theory]
@@ -37,7 +36,7 @@ public sealed class LearningPictureTests
     public void Shapes_stay_on_the_canvas(string name, bool dark, bool narrow)
     {
         var picture = new SvgReading(LearningPicture.Svg(Runs[name], new(dark, narrow)));
-        Assert.All(picture.AllPoints(), point => Assert.True(Holds(picture.Canvas, new(point.X, point.Y, 0, 0)), $"{point} leaves {picture.Canvas}"));
+        PictureLayout.ShapesStayOnTheCanvas(picture);
     }
 
     [Theory]
@@ -143,9 +142,4 @@ public sealed class LearningPictureTests
         var numbers = path.Split(['M', 'L', 'Z', ' '], StringSplitOptions.RemoveEmptyEntries);
         return (numbers.Length / 2, numbers[0] == numbers[2], fill);
     }
-
-    private static bool Holds(Box outer, Box inner) =>
-        inner.Left >= outer.Left - 0.11 && inner.Right <= outer.Right + 0.11 && inner.Top >= outer.Top - 0.11 && inner.Bottom <= outer.Bottom + 0.11;
-
-    private static bool Meet(Box one, Box other) => one.Left < other.Right && other.Left < one.Right && one.Top < other.Bottom && other.Top < one.Bottom;
 }

@@ -25,16 +25,14 @@ public sealed class SvgPictureTests
     {
         var picture = new SvgReading(RunPicture.Svg(Samples.All[shape], new(dark, narrow)));
         Assert.NotEmpty(picture.Texts);
-        Assert.All(picture.Texts, text => Assert.True(Holds(picture.Canvas, text.Value), $"\"{text.Key}\" at {text.Value} leaves {picture.Canvas}"));
+        PictureLayout.LabelsStayOnTheCanvas(picture);
     }
 
     [Theory]
     [MemberData(nameof(EveryLayout))]
     public void Labels_in_the_widest_common_font_leave_each_other_room(SplitShape shape, bool dark, bool narrow)
     {
-        var texts = new SvgReading(RunPicture.Svg(Samples.All[shape], new(dark, narrow))).Texts;
-        var clashes = texts.SelectMany((one, i) => texts.Skip(i + 1).Where(other => Meet(one.Value, other.Value)).Select(other => $"\"{one.Key}\" and \"{other.Key}\""));
-        Assert.Empty(clashes);
+        PictureLayout.LabelsLeaveEachOtherRoom(new(RunPicture.Svg(Samples.All[shape], new(dark, narrow))));
     }
 
     [Theory]
@@ -42,7 +40,7 @@ public sealed class SvgPictureTests
     public void Shapes_stay_on_the_canvas(SplitShape shape, bool dark, bool narrow)
     {
         var picture = new SvgReading(RunPicture.Svg(Samples.All[shape], new(dark, narrow)));
-        Assert.All(picture.AllPoints(), point => Assert.True(Holds(picture.Canvas, new(point.X, point.Y, 0, 0)), $"{point} leaves {picture.Canvas}"));
+        PictureLayout.ShapesStayOnTheCanvas(picture);
     }
 
     [Theory]
@@ -77,7 +75,7 @@ public sealed class SvgPictureTests
         var named = Samples.Wedge with { Case = Samples.Wedge.Case with { Name = Name + new string('w', 400) } };
         var picture = new SvgReading(RunPicture.Svg(named, new(Narrow: true)));
         Assert.StartsWith("<b> & \"oak\"", picture.Part("title"), StringComparison.Ordinal);
-        Assert.All(picture.Texts, text => Assert.True(Holds(picture.Canvas, text.Value), text.Key));
+        Assert.All(picture.Texts, text => Assert.True(PictureLayout.Holds(picture.Canvas, text.Value), text.Key));
     }
 
     [Theory]
@@ -101,12 +99,7 @@ public sealed class SvgPictureTests
             var passes = new[] { 0.18, 0.20 }.Count(level => fields[cut].Least < level && level <= fields[cut].Most);
             Assert.Equal(passes > 0, bands[cut].Count > 0);
             var wood = Box.Round(picture.Groups("moisture")[cut][0]);
-            Assert.All(bands[cut].SelectMany(line => line), point => Assert.True(Holds(wood, new(point.X, point.Y, 0, 0))));
+            Assert.All(bands[cut].SelectMany(line => line), point => Assert.True(PictureLayout.Holds(wood, new(point.X, point.Y, 0, 0))));
         }
     }
-
-    private static bool Holds(Box outer, Box inner) =>
-        inner.Left >= outer.Left - 0.11 && inner.Right <= outer.Right + 0.11 && inner.Top >= outer.Top - 0.11 && inner.Bottom <= outer.Bottom + 0.11;
-
-    private static bool Meet(Box one, Box other) => one.Left < other.Right && other.Left < one.Right && one.Top < other.Bottom && other.Top < one.Bottom;
 }

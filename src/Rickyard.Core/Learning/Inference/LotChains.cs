@@ -25,7 +25,7 @@ internal static class LotChains
     {
         var chains = new IReadOnlyList<LotDraw>[Count];
         var fit = FirstFit.Of(new(unknowns, standIn, observed));
-        Parallel.For(0, Count, chain => chains[chain] = new LotSampler(unknowns, standIn, observed, fit, unchecked(seed * 613 + chain))
+        Parallel.For(0, Count, new ParallelOptions { CancellationToken = cancellation }, chain => chains[chain] = new LotSampler(unknowns, standIn, observed, fit, unchecked(seed * 613 + chain))
             .Run(WarmUp, draws / Count, RoundsApart(observed.Pieces.Count), cancellation));
         return chains;
     }

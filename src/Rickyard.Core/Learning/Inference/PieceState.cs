@@ -20,13 +20,4 @@ internal sealed class PieceState(int ownNumbers, int unknowns, int outputs)
 
     /// <summary>What is its own of its mass.</summary>
     internal double Size => Own[^1];
-
-    /// <summary>Take over another state.</summary>
-    internal void Copy(PieceState from)
-    {
-        from.Own.CopyTo(Own, 0);
-        from.Numbers.CopyTo(Numbers, 0);
-        from.Logs.CopyTo(Logs, 0);
-        Likelihood = from.Likelihood;
-    }
 }

@@ -29,19 +29,11 @@ internal sealed class EngineDesign(DryingCase drying, CaseAir air, LotUnknowns u
         var answers = outputs.All.Select(_ => new double[members]).ToArray();
         var (groups, done) = (members / LaneGrid.FullLanes, 0);
         var run = new GroupRun(drying, air, _days, cancellation);
-        try
+        Parallel.For(0, groups, new ParallelOptions { CancellationToken = cancellation }, group =>
         {
-            Parallel.For(0, groups, group =>
-            {
-                Group(run, numbers, answers, group);
-                progress?.Report(Interlocked.Increment(ref done) / (double)groups);
-            });
-        }
-        catch (AggregateException failure) when (failure.InnerExceptions.All(inner => inner is OperationCanceledException))
-        {
-            throw new OperationCanceledException(failure.InnerExceptions[0].Message, failure);
-        }
-
+            Group(run, numbers, answers, group);
+            progress?.Report(Interlocked.Increment(ref done) / (double)groups);
+        });
         return new(numbers, answers, LaneGrid.FullLanes);
     }
 

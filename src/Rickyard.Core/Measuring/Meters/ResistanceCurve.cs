@@ -6,7 +6,7 @@ namespace Rickyard.Core.Measuring.Meters;
 /// </summary>
 public sealed class ResistanceCurve
 {
-    private readonly double[] _moistures, _logs;
+    private readonly double[] _moistures, _conductances;
 
     /// <summary>From points.</summary>
     /// <param name="name">What people call the row.</param>
@@ -21,7 +21,7 @@ public sealed class ResistanceCurve
         var falling = Enumerable.Range(0, megohms.Length).TakeWhile(i => i == 0 || megohms[i] < megohms[i - 1]).Count();
         IsLevelAbove = falling < megohms.Length;
         _moistures = moistures[..falling];
-        _logs = [.. megohms.Take(falling).Select(Math.Log10)];
+        _conductances = [.. megohms.Take(falling).Select(megohm => -Math.Log10(megohm))];
     }
 
     /// <summary>What people call the row.</summary>
@@ -46,10 +46,10 @@ public sealed class ResistanceCurve
     public bool IsLevelAbove { get; }
 
     /// <summary>Resistance at a moisture, carried on straight beyond the row. [MΩ]</summary>
-    public double Megohm(double moisture) => Math.Pow(10, Along(_moistures, _logs, moisture));
+    public double Megohm(double moisture) => Math.Pow(10, -Along(_moistures, _conductances, moisture));
 
     /// <summary>Moisture at a resistance, carried on straight beyond the row. [kg kg⁻¹]</summary>
-    public double Moisture(double megohm) => Math.Max(0, Along([.. _logs.Select(log => -log)], _moistures, -Math.Log10(megohm)));
+    public double Moisture(double megohm) => Math.Max(0, Along(_conductances, _moistures, -Math.Log10(megohm)));
 
     private static double Along(double[] rising, double[] values, double at)
     {

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Rickyard.Core.Tables;
 
 namespace Rickyard.Core.Measuring.Meters;
 
@@ -8,17 +9,17 @@ public static class ResistanceTable
     private const int FirstPercent = 7, LastPercent = 25;
 
     /// <summary>All rows.</summary>
-    public static IReadOnlyList<ResistanceCurve> All { get; } = [.. MeterData.Rows("pin_resistance").Select(Row), .. European()];
+    public static IReadOnlyList<ResistanceCurve> All { get; } = [.. DataRow.Read("Measuring/pin_resistance").Select(Row), .. European()];
 
     /// <summary>A row by name, or null.</summary>
     public static ResistanceCurve? Find(string name) => All.FirstOrDefault(row => row.Name.Equals(name, StringComparison.OrdinalIgnoreCase));
 
-    private static ResistanceCurve Row(IReadOnlyDictionary<string, string> row)
+    private static ResistanceCurve Row(DataRow row)
     {
         var cells = Enumerable.Range(FirstPercent, LastPercent - FirstPercent + 1)
-            .Select(percent => (Moisture: percent / 100.0, Text: row[percent.ToString(CultureInfo.InvariantCulture)]))
-            .Where(cell => cell.Text.Length > 0).ToArray();
-        return new(row["name"], row["group"], [.. cells.Select(cell => cell.Moisture)], [.. cells.Select(cell => double.Parse(cell.Text, CultureInfo.InvariantCulture))], row["mark"], row["note"]);
+            .Select(percent => (Moisture: percent / 100.0, Megohm: row.NumberOrNull(percent.ToString(CultureInfo.InvariantCulture))))
+            .Where(cell => cell.Megohm is not null).ToArray();
+        return new(row.Text("name"), row.Text("group"), [.. cells.Select(cell => cell.Moisture)], [.. cells.Select(cell => cell.Megohm!.Value)], row.Text("mark"), row.Text("note"));
     }
 
     /// <summary>

@@ -1,3 +1,4 @@
+using Rickyard.Core.Tables;
 using Rickyard.Core.Wood;
 
 namespace Rickyard.Core.Measuring.Meters;
@@ -13,14 +14,14 @@ public sealed record SpeciesRows(RowKind Kind, IReadOnlyList<ResistanceCurve> Ro
     /// <summary>What a relative adds; judgement, about what the rows of one genus differ by. [kg kg⁻¹]</summary>
     private const double RelativeError = 0.010;
 
-    private static readonly Dictionary<string, IReadOnlyDictionary<string, string>> BySpecies = MeterData.Rows("pin_rows").ToDictionary(row => row["species"]);
+    private static readonly Dictionary<string, DataRow> BySpecies = DataRow.Read("Measuring/pin_rows").ToDictionary(row => row.Text("species"));
 
     /// <summary>Of a wood.</summary>
     public static SpeciesRows Of(Species species)
     {
         if (!BySpecies.TryGetValue(species.CommonName, out var row)) return new(RowKind.Group, OfGroup(species.Anatomy == Anatomy.Softwood ? "softwood" : "hardwood"));
-        var rows = row["rows"].Split('|').Select(name => ResistanceTable.Find(name)!).ToArray();
-        return new(row["kind"] == "own" ? RowKind.Own : RowKind.Related, rows);
+        var rows = row.Text("rows").Split('|').Select(name => ResistanceTable.Find(name)!).ToArray();
+        return new(row.Text("kind") == "own" ? RowKind.Own : RowKind.Related, rows);
     }
 
     /// <summary>Moisture at a resistance: the mean over the rows. [kg kg⁻¹]</summary>

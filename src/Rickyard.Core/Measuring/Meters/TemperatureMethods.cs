@@ -1,4 +1,4 @@
-using System.Globalization;
+using Rickyard.Core.Tables;
 
 namespace Rickyard.Core.Measuring.Meters;
 
@@ -10,7 +10,7 @@ public static class TemperatureMethods
 
     static TemperatureMethods()
     {
-        var rows = MeterData.Rows("pin_temperature_chart").Select(row => (Celsius: Number(row["wood_celsius"]), Percent: Number(row["indicated_pct"]), Add: Number(row["add_points"]))).ToArray();
+        var rows = DataRow.Read("Measuring/pin_temperature_chart").Select(row => (Celsius: row.Number("wood_celsius"), Percent: row.Number("indicated_pct"), Add: row.Number("add_points"))).ToArray();
         ChartCelsius = [.. rows.Select(row => row.Celsius).Distinct().Order()];
         ChartPercents = [.. rows.Select(row => row.Percent).Distinct().Order()];
         Chart = new double[ChartCelsius.Length, ChartPercents.Length];
@@ -54,6 +54,4 @@ public static class TemperatureMethods
         var low = Math.Min(rising.Length - 2, Array.FindLastIndex(rising, one => one <= held));
         return (low, (held - rising[low]) / (rising[low + 1] - rising[low]));
     }
-
-    private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
 }

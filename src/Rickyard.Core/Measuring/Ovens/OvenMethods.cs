@@ -1,17 +1,14 @@
-using System.Globalization;
-using CsvHelper;
 using Rickyard.Core.Cases;
 using Rickyard.Core.Quantities;
+using Rickyard.Core.Tables;
 
 namespace Rickyard.Core.Measuring.Ovens;
 
 /// <summary>The methods known here, from Data/oven_methods.csv.</summary>
 public static class OvenMethods
 {
-    private const string Resource = "Rickyard.Core.Measuring.Data.oven_methods.csv";
-
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<OvenMethod> All { get; } = Load();
+    public static IReadOnlyList<OvenMethod> All { get; } = [.. DataRow.Read("Measuring/oven_methods").Select(Row)];
 
     /// <summary>Those of an appliance; the first is the one meant where none is named.</summary>
     public static IReadOnlyList<OvenMethod> For(Appliance appliance) => [.. All.Where(method => method.Appliance == appliance)];
@@ -41,34 +38,20 @@ public static class OvenMethods
 
     private static string Plain(string name) => string.Concat(name.Where(char.IsLetterOrDigit)).ToLowerInvariant();
 
-    private static List<OvenMethod> Load()
+    private static OvenMethod Row(DataRow row) => new(row.Text("key"), row.Text("name"), Enum.Parse<Appliance>(row.Text("appliance"), ignoreCase: true))
     {
-        using var stream = typeof(OvenMethods).Assembly.GetManifestResourceStream(Resource)!;
-        using var csv = CsvReader.Create(stream, new CsvReaderOptions { Separator = ',', CommentPrefix = '#' });
-        List<OvenMethod> methods = [];
-        while (csv.Read()) methods.Add(Row(csv));
-        return methods;
-    }
-
-    private static OvenMethod Row(CsvReader csv)
-    {
-        double? Number(string column) => csv.GetString(column) is { Length: > 0 } text ? double.Parse(text, CultureInfo.InvariantCulture) : null;
-
-        return new(csv.GetString("key"), csv.GetString("name"), Enum.Parse<Appliance>(csv.GetString("appliance"), ignoreCase: true))
-        {
-            Celsius = Number("low_c") is { } low ? (low, Number("high_c")!.Value) : null,
-            Watts = Number("watts"),
-            FirstHours = Number("first_hours")!.Value,
-            IntervalHours = Number("interval_hours")!.Value,
-            Limit = Number("limit")!.Value,
-            LimitOf = Enum.Parse<LossLimit>(csv.GetString("limit_of"), ignoreCase: true),
-            NumbersMark = csv.GetString("numbers_mark"),
-            Words = csv.GetString("words"),
-            Specimen = csv.GetString("specimen"),
-            IsWetBasis = csv.GetString("basis") == "wet",
-            Overshoot = Number("overshoot")!.Value,
-            Mark = csv.GetString("mark"),
-            Source = csv.GetString("source"),
-        };
-    }
+        Celsius = row.NumberOrNull("low_c") is { } low ? (low, row.Number("high_c")) : null,
+        Watts = row.NumberOrNull("watts"),
+        FirstHours = row.Number("first_hours"),
+        IntervalHours = row.Number("interval_hours"),
+        Limit = row.Number("limit"),
+        LimitOf = Enum.Parse<LossLimit>(row.Text("limit_of"), ignoreCase: true),
+        NumbersMark = row.Text("numbers_mark"),
+        Words = row.Text("words"),
+        Specimen = row.Text("specimen"),
+        IsWetBasis = row.Text("basis") == "wet",
+        Overshoot = row.Number("overshoot"),
+        Mark = row.Text("mark"),
+        Source = row.Text("source"),
+    };
 }

@@ -1,9 +1,9 @@
 using System.Globalization;
 using CsvHelper;
 
-namespace Rickyard.Core.Verification;
+namespace Rickyard.Core.Tables;
 
-/// <summary>One row of a table under Data/, its cells by column name; lines that begin with # name sources and marks.</summary>
+/// <summary>One row of a table that comes with the program, under a room's Data/, its cells by column name; lines that begin with # name sources and marks.</summary>
 internal sealed class DataRow
 {
     private readonly Dictionary<string, string> _cells;
@@ -11,9 +11,11 @@ internal sealed class DataRow
     private DataRow(Dictionary<string, string> cells) => _cells = cells;
 
     /// <summary>All rows of a table.</summary>
+    /// <param name="table">Room and name: "Verification/measured_cases".</param>
     internal static IReadOnlyList<DataRow> Read(string table)
     {
-        using var stream = typeof(DataRow).Assembly.GetManifestResourceStream($"Rickyard.Core.Verification.Data.{table}.csv")!;
+        var (room, name) = (table[..table.LastIndexOf('/')], table[(table.LastIndexOf('/') + 1)..]);
+        using var stream = typeof(DataRow).Assembly.GetManifestResourceStream($"Rickyard.Core.{room.Replace('/', '.')}.Data.{name}.csv")!;
         using var csv = CsvReader.Create(stream, new CsvReaderOptions { Separator = ',', CommentPrefix = '#' });
         List<DataRow> rows = [];
         while (csv.Read()) rows.Add(new(csv.Headers.ToDictionary(column => column, csv.GetString)));
